@@ -1,0 +1,6 @@
+export { type Clock, type Instant, SetClock } from './clock.js'
+export { type Problem, type ProblemDetails, problem } from './problems/problem.js'
+export { type ProblemCode, type Registered, registry } from './problems/registry.js'
+export * from './quantities/index.js'
+export { type Ids, idsFrom, type Random, SeededRandom, uuidV7 } from './random.js'
+export { all, andThen, expectOk, type Failed, failed, type Ok, ok, type Result } from './result.js'

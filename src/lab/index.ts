@@ -1,0 +1,6 @@
+export type { Actor, Context } from './context.js'
+export type { Bench, HousePort } from './house/port.js'
+export type { KitPort, ThermometerCheck, ThermometerKind, ThermometerRecord, ThermometerStatement } from './kit/port.js'
+export type { Device, PairingCode, PeoplePort } from './people/port.js'
+export type { Change, FeedEntry, FeedPort, Rooms, Store, WriteKey } from './store.js'
+export type { TimeRecord, TimeStatement, TimesPort } from './times/port.js'

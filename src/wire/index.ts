@@ -1,0 +1,27 @@
+import type { z } from 'zod'
+import type * as common from './schemas/common.js'
+import type * as house from './schemas/house.js'
+import type * as kit from './schemas/kit.js'
+import type * as people from './schemas/people.js'
+import type * as times from './schemas/times.js'
+
+export { ANYBODY, BENCH, OWNER, ROLES, type Role } from './roles.js'
+export { type AnswerOf, type BodyOf, type ParamsOf, type QueryOf, type Route, type RouteName, routes } from './routes.js'
+export * as schemas from './schemas/index.js'
+
+export type ProblemBody = z.output<typeof common.ProblemBody>
+export type TimeStatement = z.output<typeof times.TimeStatement>
+export type TimeRecord = z.output<typeof times.TimeRecord>
+export type TimeAnswer = z.output<typeof times.TimeAnswer>
+export type PastedReading = z.output<typeof times.PastedReading>
+export type ThermometerStatement = z.output<typeof kit.ThermometerStatement>
+export type ThermometerRecord = z.output<typeof kit.ThermometerRecord>
+export type ThermometerCheck = z.output<typeof kit.ThermometerCheck>
+export type AddCheck = z.output<typeof kit.AddCheck>
+export type AddClassSet = z.output<typeof kit.AddClassSet>
+export type ClassSetResult = z.output<typeof kit.ClassSetResult>
+export type Settings = z.output<typeof house.Settings>
+export type BenchView = z.output<typeof house.BenchView>
+export type TodayView = z.output<typeof house.TodayView>
+export type PairingCode = z.output<typeof people.PairingCode>
+export type DeviceView = z.output<typeof people.DeviceView>

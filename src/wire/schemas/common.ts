@@ -1,0 +1,28 @@
+import { z } from 'zod'
+
+/** A UUID; version 7 for everything made here. */
+export const Id = z.uuid().meta({ id: 'Id', description: 'UUID version 7.' })
+export const InstantText = z.iso.datetime().meta({ id: 'Instant', description: 'UTC, ISO 8601, milliseconds.' })
+export const Temperature = z.number().min(-90).max(200).describe('degrees Celsius')
+export const Duration = z.number().min(0).max(604_800).describe('seconds')
+export const Name = z.string().trim().min(1).max(120)
+export const Note = z.string().max(4000)
+export const UnitSystem = z.enum(['metric', 'us'])
+export const Paper = z.enum(['A4', 'Letter'])
+
+/** One problem, as every error answer carries it. */
+export const ProblemBody = z
+  .object({
+    code: z.string(),
+    sentence: z.string(),
+    details: z.record(z.string(), z.unknown()),
+    field: z.string().optional(),
+    help: z.string(),
+  })
+  .meta({ id: 'Problem', description: 'What was wrong, with the value, and what would be right.' })
+
+export const IdParams = z.object({ id: Id })
+export const Revision = z.int().min(1)
+/** Which revision the person was looking at; a write against an older one is refused. */
+export const Seen = z.object({ seen_revision: Revision })
+export const Nothing = z.object({}).strict()

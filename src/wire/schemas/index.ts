@@ -1,0 +1,5 @@
+export * from './common.js'
+export * from './house.js'
+export * from './kit.js'
+export * from './people.js'
+export * from './times.js'

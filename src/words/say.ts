@@ -1,0 +1,19 @@
+import type { UnitSystem } from '../kernel/index.js'
+import { thermometerWords } from './catalogue/thermometers.js'
+import { timesWords } from './catalogue/times.js'
+import { todayWords } from './catalogue/today.js'
+import { type Writer, writerFor } from './writer.js'
+
+export const catalogue = { ...timesWords, ...thermometerWords, ...todayWords } as const
+export type Code = keyof typeof catalogue
+export type Params<C extends Code> = Parameters<(typeof catalogue)[C]>[0]
+
+/**
+ * The sentence for a code, in the units given. Every text that a person reads about the work comes from here,
+ * so that screen, paper, terminal and voice say the same.
+ */
+export function say<C extends Code>(code: C, params: Params<C>, units: UnitSystem | Writer): string {
+  const writer = typeof units === 'string' ? writerFor(units) : units
+  const sentence = catalogue[code] as (params: Params<C>, writer: Writer) => string
+  return sentence(params, writer)
+}
