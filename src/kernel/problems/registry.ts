@@ -22,6 +22,7 @@ export const registry = define({
   'quantity.unreadable': { sentence: '“{text}” is not {what}. Write it like {example}.', status: 422, exit: 65, help: 'quantities#reading' },
   'quantity.too-long': { sentence: 'That is {length} characters; {what} has at most {most}. Write it like {example}.', status: 422, exit: 65, help: 'quantities#reading' },
   'quantity.digits': { sentence: '“{text}” holds digits of another script. Write {what} with the digits 0 to 9, like {example}.', status: 422, exit: 65, help: 'quantities#reading' },
+  'quantity.impossible': { sentence: '“{text}” is not {what}: {reason}. Write it like {example}.', status: 422, exit: 65, help: 'quantities#reading' },
   'quantity.out-of-range': { sentence: '{text} is outside what {what} can be here: {low} to {high}.', status: 422, exit: 65, help: 'quantities#reading' },
   'quantity.ambiguous': { sentence: '{question}', status: 422, exit: 65, help: 'quantities#asking' },
 
@@ -34,6 +35,8 @@ export const registry = define({
   'times.fixed-needs-one-point': { sentence: 'A colour developer or reversal first developer has one time at one temperature; {count} were given.', status: 422, exit: 65, help: 'times#fixed' },
   'times.bad-coefficient': { sentence: 'A ten-degree coefficient of {coefficient} is outside {low} to {high}. Most developers lie between 1.5 and 4.', status: 422, exit: 65, help: 'times#law' },
   'times.bad-range': { sentence: 'The usable range {from} to {to} does not hold all the points of the sheet, or is the wrong way round.', status: 422, exit: 65, help: 'times#range' },
+  'times.bad-window': { sentence: 'The window {from} to {to} does not hold {temperature}, the temperature of this fixed time, or is the wrong way round.', status: 422, exit: 65, help: 'times#fixed' },
+  'times.impossible-answer': { sentence: 'At {temperature} this would take {time}; a time by hand is between {from} and {to}. Check the sheet, the factors and the temperature.', status: 422, exit: 65, help: 'times#range' },
   'times.outside-usable-range': { sentence: '{temperature} is outside {from} to {to}, the range this time can be used in. Bring the developer to a temperature inside it.', status: 422, exit: 65, help: 'times#range' },
   'times.single-bath-outside-sheet': { sentence: '{temperature} is outside the sheet of this single bath ({from} to {to}). In a single bath cold gives more development, not less, so nothing beyond its sheet can be worked out. Bring it inside.', status: 422, exit: 65, help: 'times#single-bath' },
   'times.bad-factor': { sentence: 'The factor {factor} for {name} is outside {low} to {high}.', status: 422, exit: 65, help: 'times#factors' },
@@ -49,6 +52,7 @@ export const registry = define({
   // Thermometers
   'thermometer.method-out-of-scale': { sentence: '{method} needs a thermometer that reads {needed}; this one reads {low} to {high}.', status: 422, exit: 65, help: 'thermometers#checking' },
   'thermometer.error-too-large': { sentence: 'A reading of {read} for a true {true} is {error} off. Past {most} the thermometer is broken or one of the two was read wrongly; check again.', status: 422, exit: 65, help: 'thermometers#checking' },
+  'thermometer.checks-contradict': { sentence: 'Reading {lower} was a true {lowerTrue}, but the higher reading {higher} was a true {higherTrue}. A thermometer cannot fall while the bath warms; repeat one of the two checks.', status: 422, exit: 65, help: 'thermometers#checking' },
   'thermometer.bad-scale': { sentence: 'A scale from {low} to {high} is not possible; the low end comes first and they are at least 5 °C apart.', status: 422, exit: 65, help: 'thermometers#scale' },
   'thermometer.outside-scale': { sentence: '{read} is outside the scale of {name}, {low} to {high}.', status: 422, exit: 65, help: 'thermometers#scale' },
   'thermometer.class-set-too-small': { sentence: 'A class set compares at least two thermometers; {count} were given.', status: 422, exit: 65, help: 'thermometers#class-set' },
@@ -57,7 +61,6 @@ export const registry = define({
   // Records
   'record.not-found': { sentence: 'There is no {what} with the id {id} on this bench.', status: 404, exit: 66, help: 'house#records' },
   'record.removed': { sentence: 'This {what} was removed; undo the removal first.', status: 409, exit: 65, help: 'house#records' },
-  'record.nothing-to-undo': { sentence: 'This {what} has no earlier state to go back to.', status: 409, exit: 65, help: 'house#undo' },
   'record.changed-meanwhile': { sentence: 'This {what} was changed meanwhile: it is at revision {current}, you saw {seen}. Look again before saving.', status: 409, exit: 75, help: 'house#records' },
   'record.name-taken': { sentence: 'There is already a {what} called {name} on this bench.', status: 409, exit: 65, help: 'house#records' },
 
