@@ -25,7 +25,15 @@ export interface SheetPoint {
 }
 
 /** Composition classes and the ten-degree coefficient assumed when a sheet gives one point only. */
-export type DeveloperClass = 'unknown' | 'metol' | 'hydroquinone' | 'metol-hydroquinone' | 'phenidone-ascorbate' | 'pyro' | 'glycin' | 'p-aminophenol'
+export type DeveloperClass =
+  | 'unknown'
+  | 'metol'
+  | 'hydroquinone'
+  | 'metol-hydroquinone'
+  | 'phenidone-ascorbate'
+  | 'pyro'
+  | 'glycin'
+  | 'p-aminophenol'
 
 /** What a person states about a developing time; `defineBasis` checks it and fills the rest. */
 export interface BasisInput {
@@ -74,7 +82,14 @@ export interface Factor {
 
 export type DevelopmentWarning =
   | { readonly code: 'beyond-sheet'; readonly by: number; readonly from: Celsius; readonly to: Celsius }
-  | { readonly code: 'assumed-coefficient'; readonly value: number; readonly low: number; readonly high: number; readonly shortest: Seconds; readonly longest: Seconds }
+  | {
+      readonly code: 'assumed-coefficient'
+      readonly value: number
+      readonly low: number
+      readonly high: number
+      readonly shortest: Seconds
+      readonly longest: Seconds
+    }
   | { readonly code: 'short-time'; readonly time: Seconds; readonly limit: Seconds }
   | { readonly code: 'outside-practice'; readonly from: Celsius; readonly to: Celsius }
   | { readonly code: 'colour-cast-likely'; readonly from: Celsius; readonly to: Celsius }

@@ -1,0 +1,70 @@
+import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { sayTemperature, sayTime } from '../saying.js'
+import type { BasisInput, SheetPoint } from './definition.js'
+import { LIMITS } from './limits.js'
+
+/**
+ * The points of a sheet, checked and sorted by temperature. The same point twice counts once; two different
+ * times at one temperature, or a time that grows with warmth on an ordinary developer, are refused.
+ */
+export function sheetPoints(input: BasisInput): Result<readonly SheetPoint[]> {
+  const count = input.points.length
+  if (count === 0) return failed(problem('times.no-points', {}, 'points'))
+  if (count > LIMITS.points.most)
+    return failed(problem('times.too-many-points', { count, most: LIMITS.points.most }, 'points'))
+  for (const [index, point] of input.points.entries()) {
+    const reason = whyImpossible(point)
+    if (reason !== null)
+      return failed(problem('times.impossible-point', { ...said(point), reason }, `points[${index}]`))
+  }
+  const points = withoutRepeats([...input.points].sort((one, other) => one.temperature - other.temperature))
+  if (input.kind === 'fixed' && points.length !== 1)
+    return failed(problem('times.fixed-needs-one-point', { count: points.length }, 'points'))
+  return checkedOrder(input, points)
+}
+
+function whyImpossible({ temperature, time }: SheetPoint): string | null {
+  const [baths, times] = [LIMITS.temperature, LIMITS.pointTime]
+  if (!(temperature >= baths.from && temperature <= baths.to))
+    return `a developer is between ${baths.from} and ${sayTemperature(baths.to)}`
+  if (!(time >= times.from && time <= times.to))
+    return `a developing time is between ${sayTime(times.from)} and ${sayTime(times.to)}`
+  return null
+}
+
+const atOneTemperature = (one: SheetPoint, other: SheetPoint): boolean =>
+  Math.abs(one.temperature - other.temperature) <= LIMITS.sameTemperature.within
+
+const withoutRepeats = (sorted: readonly SheetPoint[]): readonly SheetPoint[] =>
+  sorted.filter((point, index) => {
+    const before = sorted[index - 1]
+    return before === undefined || !(atOneTemperature(before, point) && before.time === point.time)
+  })
+
+function checkedOrder(input: BasisInput, points: readonly SheetPoint[]): Result<readonly SheetPoint[]> {
+  for (const [index, warmer] of points.entries()) {
+    const cooler = points[index - 1]
+    if (cooler === undefined) continue
+    const field = `points[${input.points.indexOf(warmer)}]`
+    const details = { first: sayTime(cooler.time), second: sayTime(warmer.time) }
+    if (atOneTemperature(cooler, warmer))
+      return failed(
+        problem(
+          'times.two-times-at-one-temperature',
+          { ...details, temperature: sayTemperature(warmer.temperature) },
+          field,
+        ),
+      )
+    if (input.kind === 'ordinary' && warmer.time > cooler.time)
+      return failed(
+        problem(
+          'times.slower-when-warmer',
+          { ...details, cooler: sayTemperature(cooler.temperature), warmer: sayTemperature(warmer.temperature) },
+          field,
+        ),
+      )
+  }
+  return ok(points)
+}
+
+const said = ({ temperature, time }: SheetPoint) => ({ time: sayTime(time), temperature: sayTemperature(temperature) })

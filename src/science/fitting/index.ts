@@ -1,0 +1,5 @@
+export { brent } from './brent.js'
+export { integrate } from './gauss.js'
+export { type Line, linearLeastSquares } from './line.js'
+export { type MonotoneCurve, pchip } from './pchip.js'
+export { studentT95 } from './student.js'

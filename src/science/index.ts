@@ -1,0 +1,2 @@
+export * from './development/index.js'
+export * from './thermometry/index.js'

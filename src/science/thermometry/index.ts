@@ -1,0 +1,7 @@
+export { type BoilingPlace, boilingPoint } from './boiling.js'
+export { type CheckWarning, checkIsPossible, type PossibleCheck } from './check.js'
+export { type ClassSet, classSet, type SetMember, type SetReading } from './class-set.js'
+export { correctionOf } from './correction.js'
+export type * from './definition.js'
+export { effectOfUncorrectedError, type UncorrectedEffect } from './effect.js'
+export { THERMOMETER_LIMITS } from './limits.js'
