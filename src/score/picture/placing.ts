@@ -1,0 +1,76 @@
+import { type Box, boxOf, crosses, grown, overlap, within } from './boxes.js'
+import type { LineMark, Point, TextMark } from './drawing.js'
+
+/** A place that a label may take: its lines of text, and the leader that ties it to what it names, if any. */
+export interface Candidate {
+  readonly texts: readonly TextMark[]
+  readonly leader?: LineMark
+}
+
+/** Room kept free around each label. */
+const AIR = 2
+
+/**
+ * Finds room for labels one after the other: each takes the first of its candidates that lies inside the frame
+ * and touches neither stroke, symbol nor label. A label that must be there settles for lying over strokes (its
+ * halo keeps it legible); any other is left out when there is no room.
+ */
+export class Placing {
+  readonly #strokes: (readonly [Point, Point])[] = []
+  readonly #symbols: Box[] = []
+  readonly #labels: Box[] = []
+  readonly placed: (TextMark | LineMark)[] = []
+
+  constructor(readonly room: Box) {}
+
+  stroke(points: readonly Point[]): void {
+    points.slice(1).forEach((point, i) => {
+      this.#strokes.push([points[i] as Point, point])
+    })
+  }
+
+  symbol(box: Box): void {
+    this.#symbols.push(box)
+  }
+
+  /** A label that has its place already, such as a figure on an axis. */
+  fixed(text: TextMark): void {
+    this.#labels.push(grown(boxOf(text), AIR))
+    this.placed.push(text)
+  }
+
+  label(candidates: readonly Candidate[], { needed = false } = {}): void {
+    const chosen =
+      candidates.find((candidate) => this.#clear(candidate)) ??
+      (needed ? candidates.find((candidate) => this.#apart(candidate)) : undefined)
+    if (chosen === undefined) return
+    if (chosen.leader !== undefined) {
+      this.placed.push(chosen.leader)
+      this.stroke([chosen.leader.from, chosen.leader.to])
+    }
+    chosen.texts.forEach((text) => {
+      this.fixed(text)
+    })
+  }
+
+  /** Inside the room and clear of other labels. */
+  #apart({ texts, leader }: Candidate): boolean {
+    const crossing = (box: Box) => leader !== undefined && crosses(box, leader.from, leader.to)
+    return (
+      texts.every((text) => within(boxOf(text), this.room)) &&
+      !this.#labels.some((box) => crossing(box) || texts.some((text) => overlap(box, grown(boxOf(text), AIR))))
+    )
+  }
+
+  #clear(candidate: Candidate): boolean {
+    return (
+      this.#apart(candidate) &&
+      candidate.texts.every((text) => {
+        const box = grown(boxOf(text), AIR)
+        return (
+          !this.#symbols.some((other) => overlap(box, other)) && !this.#strokes.some(([a, b]) => crosses(box, a, b))
+        )
+      })
+    )
+  }
+}
