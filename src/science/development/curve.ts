@@ -1,7 +1,7 @@
 import { type Celsius, failed, ok, type Problem, problem, type Result, type Seconds } from '../../kernel/index.js'
 import { pchip } from '../fitting/index.js'
 import { sayTemperature, sayTime } from '../saying.js'
-import type { Position, SheetPoint, TimeBasis } from './definition.js'
+import type { DeveloperKind, Position, SheetPoint, TimeBasis } from './definition.js'
 import { lineThrough } from './fit.js'
 import { slopeOf, warmth, warmthPerDegree } from './law.js'
 import { isAt, isOutside, isOver, isUnder, LIMITS } from './limits.js'
@@ -34,11 +34,14 @@ export function curveOf(basis: TimeBasis): Curve {
   return built
 }
 
-const build = (basis: TimeBasis): Curve => ({
-  ...shape(basis),
-  refusal: (temperature) => refusalAt(basis, temperature),
-  place: (temperature) => placeOf(basis, temperature),
-})
+function build(basis: TimeBasis): Curve {
+  const range = allowedRange(basis)
+  return {
+    ...shape(basis),
+    refusal: (temperature) => refusalAt(basis.kind, range, temperature),
+    place: (temperature) => placeOf(basis, temperature),
+  }
+}
 
 type Shape = Pick<Curve, 'lnTime' | 'slopeAt'>
 
@@ -106,7 +109,7 @@ export function allowedRange(basis: TimeBasis): TimeBasis['usable'] {
   }
 }
 
-function refusalAt(basis: TimeBasis, temperature: number): Problem | null {
+function refusalAt(kind: DeveloperKind, range: TimeBasis['usable'], temperature: number): Problem | null {
   if (!Number.isFinite(temperature)) {
     const details = { text: sayTemperature(temperature), what: 'the temperature of a developer' }
     return problem('quantity.out-of-range', {
@@ -115,9 +118,8 @@ function refusalAt(basis: TimeBasis, temperature: number): Problem | null {
       high: sayTemperature(LIMITS.temperature.to),
     })
   }
-  const range = allowedRange(basis)
   if (!isOutside(temperature, range)) return null
-  const code = basis.kind === 'single-bath' ? 'times.single-bath-outside-sheet' : 'times.outside-usable-range'
+  const code = kind === 'single-bath' ? 'times.single-bath-outside-sheet' : 'times.outside-usable-range'
   return problem(code, {
     temperature: sayTemperature(temperature),
     from: sayTemperature(range.from),

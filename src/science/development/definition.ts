@@ -124,7 +124,7 @@ export interface LawFit {
   /** kJ/mol; for the exponential law by K between 15 and 25 °C. */
   readonly activationEnergy: number
   readonly timeAt: (temperature: Celsius) => Seconds
-  /** Relative misfit of each point (sheet ÷ fit − 1), in the order of the points. */
+  /** Relative misfit of each point (fit ÷ sheet − 1), in the order of the points. */
   readonly misfits: readonly number[]
   readonly worst: { readonly index: number; readonly misfit: number }
 }

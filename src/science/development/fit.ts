@@ -41,7 +41,7 @@ interface StraightLine {
 function described(points: readonly SheetPoint[], law: RateLaw, line: StraightLine): LawFit {
   const timeAt = (temperature: Celsius): Seconds =>
     Math.exp(line.intercept + line.slope * warmth(law, temperature)) as Seconds
-  const misfits = points.map((point) => point.time / timeAt(point.temperature) - 1)
+  const misfits = points.map((point) => timeAt(point.temperature) / point.time - 1)
   const worst = misfits.reduce(
     (most, misfit, index) => (Math.abs(misfit) > Math.abs(misfits[most] as number) ? index : most),
     0,
