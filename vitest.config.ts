@@ -15,7 +15,7 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
-          include: ['src/**/*.test.{ts,tsx}', 'test/reference/**/*.test.ts', 'test/guards/**/*.test.ts'],
+          include: ['src/**/*.test.{ts,tsx}', 'test/reference/**/*.test.ts', 'test/guards/**/*.test.{ts,mjs}'],
           exclude: ['src/store/**'],
           pool: 'threads',
           isolate: false,

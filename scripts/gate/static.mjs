@@ -12,7 +12,11 @@ function checks(root) {
   const script = (name, ...args) => ({ name: name.replace('.mjs', ''), file: join(root, 'scripts', name), args })
   const found = [
     { name: 'types of tests', file: tool('typescript', 'bin', 'tsc'), args: ['-p', 'tsconfig.test.json'] },
-    { name: 'biome', file: tool('@biomejs', 'biome', 'bin', 'biome'), args: ['ci', '--colors=off', '.'] },
+    {
+      name: 'biome',
+      file: tool('@biomejs', 'biome', 'bin', 'biome'),
+      args: ['ci', '--colors=off', '--error-on-warnings', '--max-diagnostics=50', '.'],
+    },
     script('check-layers.mjs'),
     { name: 'knip', file: tool('knip', 'bin', 'knip.js'), args: ['--no-progress'] },
     script('check-names.mjs'),
