@@ -1,0 +1,7 @@
+import { firstTables } from './0001-first-tables.js'
+import type { Migration } from './migration.js'
+
+/** All steps; the data version is how many of them were applied. */
+export const migrations: readonly Migration[] = [firstTables]
+export const NEWEST = migrations.length
+export type { ColumnTypes, Migration } from './migration.js'

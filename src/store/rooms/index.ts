@@ -1,0 +1,16 @@
+import type { Rooms } from '../../lab/index.js'
+import type { Db } from '../schema.js'
+import { feedRoom } from './feed.js'
+import { houseRoom } from './house.js'
+import { kitRoom } from './kit.js'
+import { peopleRoom } from './people.js'
+import { timesRoom } from './times.js'
+
+/** All rooms of one bench in one transaction. */
+export const roomsOf = (db: Db, bench: string): Rooms => ({
+  times: timesRoom(db, bench),
+  kit: kitRoom(db, bench),
+  house: houseRoom(db),
+  people: peopleRoom(db, bench),
+  feed: feedRoom(db, bench),
+})
