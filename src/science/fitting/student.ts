@@ -18,5 +18,6 @@ export function studentT95(degreesOfFreedom: number): number {
   const z = NORMAL
   const first = (z ** 3 + z) / 4
   const second = (5 * z ** 5 + 16 * z ** 3 + 3 * z) / 96
-  return z + first / degreesOfFreedom + second / degreesOfFreedom ** 2
+  const third = (3 * z ** 7 + 19 * z ** 5 + 17 * z ** 3 - 15 * z) / 384
+  return z + first / degreesOfFreedom + second / degreesOfFreedom ** 2 + third / degreesOfFreedom ** 3
 }
