@@ -171,11 +171,18 @@ function prune(outFolder, sourceFolder) {
   }
 }
 
-/** Runs a program to its end: its code and everything it printed. */
-export function runToEnd(command, args, cwd, { env = process.env, onLine = () => {} } = {}) {
+/** Runs a program to its end, or kills it when `patience_ms` is over: its code and everything it printed. */
+export function runToEnd(command, args, cwd, { env = process.env, onLine = () => {}, patience_ms } = {}) {
   return new Promise((resolve) => {
     const shell = process.platform === 'win32' && command === 'npm'
-    const child = spawn(command, args, { cwd, env, shell, stdio: ['ignore', 'pipe', 'pipe'] })
+    const child = spawn(command, args, {
+      cwd,
+      env,
+      shell,
+      stdio: ['ignore', 'pipe', 'pipe'],
+      timeout: patience_ms,
+      killSignal: 'SIGKILL',
+    })
     let output = ''
     let line = ''
     const take = (chunk) => {
