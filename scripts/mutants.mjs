@@ -35,7 +35,7 @@ async function runTests(folder, testFile, testName) {
   rmSync(outcome, { force: true })
   const vitest = join(folder, 'node_modules', 'vitest', 'vitest.mjs')
   const project = testFile.startsWith('src/store/') ? 'store' : 'unit'
-  const only = testName ? ['-t', testName.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')] : []
+  const only = testName ? [`--testNamePattern=${testName.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}`] : []
   const args = [vitest, 'run', testFile, '--project', project, '--reporter=json', `--outputFile=${outcome}`, ...only]
   const run = await runToEnd(process.execPath, args, folder, { patience_ms })
   const tests = read(outcome)?.testResults.flatMap((file) => file.assertionResults) ?? []
