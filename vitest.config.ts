@@ -28,6 +28,7 @@ export default defineConfig({
         test: {
           name: 'store',
           include: ['src/store/**/*.test.ts'],
+          globalSetup: ['src/store/suite/postgres-server.ts'],
           ...outside,
           testTimeout: 30_000 * fuzz,
           hookTimeout: 60_000,
@@ -46,6 +47,7 @@ export default defineConfig({
         test: {
           name: 'crash',
           include: ['test/crash/**/*.test.ts'],
+          globalSetup: ['src/store/suite/postgres-server.ts'],
           ...outside,
           testTimeout: 90_000,
           hookTimeout: 60_000,

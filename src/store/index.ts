@@ -6,7 +6,7 @@ import { migrate } from './migrate.js'
 import { storeOn } from './store.js'
 
 /** Where the data lies. */
-export type StoreConfig =
+export type Database =
   | { readonly kind: 'sqlite'; readonly file: string }
   | { readonly kind: 'postgres'; readonly url: string }
 
@@ -17,11 +17,11 @@ export type StoreConfig =
  * `house.data-unreachable` (PostgreSQL), `house.file-unwritable` and `house.file-unreadable`.
  */
 export async function openStore(
-  config: StoreConfig,
+  database: Database,
   { clock, ids }: { clock: Clock; ids: Ids },
 ): Promise<Result<Store>> {
   const token = ids.next()
-  const opened = config.kind === 'sqlite' ? openSqlite(config.file, token) : await openPostgres(config.url, token)
+  const opened = database.kind === 'sqlite' ? openSqlite(database.file, token) : await openPostgres(database.url, token)
   if (!opened.ok) return opened
   const engine = opened.value
   try {

@@ -25,7 +25,7 @@ export const TABLES: readonly Table[] = [
   { name: 'devices', key: ['bench_id', 'id'], inBackup: true },
   { name: 'pairing_codes', key: ['bench_id', 'code_hash'], inBackup: false },
   { name: 'feed', key: ['bench_id', 'seq'], inBackup: true },
-  { name: 'write_keys', key: ['bench_id', 'key'], inBackup: false },
+  { name: 'write_keys', key: ['key'], inBackup: false },
 ]
 
 /** Children before parents. */

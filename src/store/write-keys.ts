@@ -8,7 +8,8 @@ const KEPT_MS = 90 * 86_400_000
 /**
  * Runs `work` once for a key. The key's row goes in first: a second write with the same key, also from another
  * process, waits there for the first to end and then finds its answer, or finds nothing when that one failed.
- * The answer goes through JSON, so it has to be plain data.
+ * The answer goes through JSON, so it has to be plain data. Keys count for the whole house, not for one bench:
+ * the write that opens or removes a demo bench is sent again from another bench than the first time.
  */
 export async function once<T>(
   db: Db,
@@ -21,23 +22,23 @@ export async function once<T>(
   const taken = await db
     .insertInto('write_keys')
     .values({ bench_id: bench, key, fingerprint, response: null, made_at: at })
-    .onConflict((conflict) => conflict.columns(['bench_id', 'key']).doNothing())
+    .onConflict((conflict) => conflict.column('key').doNothing())
     .executeTakeFirst()
-  if (taken.numInsertedOrUpdatedRows === 0n) return answerOf<T>(db, bench, { key, fingerprint })
+  if (taken.numInsertedOrUpdatedRows === 0n) return answerOf<T>(db, { key, fingerprint })
   const result = await work()
   if (!result.ok || result.value === undefined) return result
   const response = JSON.stringify(result.value)
-  await db.updateTable('write_keys').set({ response }).where('bench_id', '=', bench).where('key', '=', key).execute()
+  // Put in anew when the work removed the bench, and with it the row.
+  await db
+    .insertInto('write_keys')
+    .values({ bench_id: bench, key, fingerprint, response, made_at: at })
+    .onConflict((conflict) => conflict.column('key').doUpdateSet({ response }))
+    .execute()
   return result
 }
 
-async function answerOf<T>(db: Db, bench: string, { key, fingerprint }: WriteKey): Promise<Result<T>> {
-  const row = await db
-    .selectFrom('write_keys')
-    .selectAll()
-    .where('bench_id', '=', bench)
-    .where('key', '=', key)
-    .executeTakeFirstOrThrow()
+async function answerOf<T>(db: Db, { key, fingerprint }: WriteKey): Promise<Result<T>> {
+  const row = await db.selectFrom('write_keys').selectAll().where('key', '=', key).executeTakeFirstOrThrow()
   if (row.fingerprint !== fingerprint) return failed(problem('request.key-reused', { key }))
   return ok((row.response === null ? undefined : JSON.parse(row.response)) as T)
 }

@@ -205,7 +205,7 @@ async function feed(db: Kysely<unknown>, types: ColumnTypes): Promise<void> {
     response: 'text?',
     made_at: 'instant',
   })
-  keys.key('bench_id', 'key')
+  keys.key('key')
   await keys.make()
   await db.schema.createIndex('write_keys_by_age').on('write_keys').columns(['bench_id', 'made_at']).execute()
 }
