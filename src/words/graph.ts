@@ -27,7 +27,7 @@ export function graphLabels({ film, basis, asked }: Graphed, units: UnitSystem) 
     description: description(basis, asked, writer),
     sheet: coveredRange(basis, writer),
     beyond: say('graph.beyond', {}, writer),
-    doubt: say(basis.kind === 'single-bath' ? 'graph.doubt-single-bath' : 'graph.doubt', {}, writer),
+    doubt: say('graph.doubt', {}, writer),
     reference: say('graph.reference', basis.reference, writer),
     caption: say(basis.kind === 'fixed' ? 'graph.caption-fixed' : 'graph.caption', {}, writer),
   }

@@ -22,11 +22,10 @@ export const graphWords = {
   'graph.sheet': (p: Range, w: Writer) => `the sheet: ${range(p, w)}`,
   'graph.sheet-one': (p: { at: Celsius }, w: Writer) => `the sheet: ${w.temperature(p.at)} only`,
   'graph.window': (p: Range, w: Writer) => `keep within ${range(p, w)}`,
-  'graph.beyond': (_: object) => 'past the sheet',
-  'graph.doubt': (_: object) => 'the law, give or take',
-  'graph.doubt-single-bath': (_: object) => 'between its times',
+  'graph.beyond': (_: object) => 'beyond the sheet',
+  'graph.doubt': (_: object) => 'give or take',
   'graph.reference': (p: { time: Seconds }, w: Writer) => `${w.time(p.time)} on the sheet`,
-  'graph.caption': (_: object) => 'equal ratios of time are equally high; one temperature throughout',
+  'graph.caption': (_: object) => 'time on a log scale; bath held steady',
   'graph.caption-fixed': (_: object) => 'one time, at one temperature',
 } as const
 
@@ -34,16 +33,17 @@ export const graphWords = {
 export const cardWords = {
   'card.title': (p: { film: string; developer: string }) => `Time card: ${p.film} in ${p.developer}`,
   'card.film': (p: { film: string; exposureIndex: number | null }) =>
-    p.exposureIndex === null ? p.film : `${p.film}, exposed at ${p.exposureIndex}`,
+    p.exposureIndex === null ? p.film : `${p.film}, exposed at\u00a0${p.exposureIndex}`,
   'card.developer': (p: { developer: string; dilution: string | null; agitation: string }) =>
     [[p.developer, p.dilution].filter(Boolean).join(' '), p.agitation].filter(Boolean).join('; '),
   'card.at': (p: { temperature: Celsius; rest: string }, w: Writer) => `at ${w.temperature(p.temperature)}, ${p.rest}`,
   'card.column.temperature': (_: object) => 'Developer',
   'card.column.time': (_: object) => 'Time',
-  'card.column.origin': (_: object) => 'Taken from',
+  'card.column.origin': (_: object) => 'Rests on',
   'card.row.sheet': (_: object) => 'sheet',
-  'card.row.between': (_: object) => 'between',
-  'card.row.beyond': (_: object) => 'past the sheet',
+  'card.row.law': (_: object) => 'law',
+  'card.row.between': (_: object) => 'between two',
+  'card.row.beyond': (_: object) => 'law, beyond',
   'card.behind': (_: object) => 'Behind the number',
   'card.source': (p: { words: string }) => (p.words === '' ? 'Typed in without naming the sheet.' : sentence(p.words)),
   'card.law': (p: { law: string }) => sentence(p.law),

@@ -1,0 +1,1 @@
+export { type TimeCardInput, timeCard } from './card/time-card.js'
