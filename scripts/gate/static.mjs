@@ -54,7 +54,8 @@ async function twoAtATime(list, run) {
 
 async function runCheck(root, { name, file, args }, say) {
   const from = performance.now()
-  const { code, output } = await runToEnd(process.execPath, [file, ...args], root)
+  const env = { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0' }
+  const { code, output } = await runToEnd(process.execPath, [file, ...args], root, { env })
   say(`${code === 0 ? 'ok    ' : 'FAILED'} ${name} (${((performance.now() - from) / 1000).toFixed(1)} s)`)
   return { name, ok: code === 0, output: firstLines(output) }
 }
