@@ -129,23 +129,25 @@ function refusalAt(kind: DeveloperKind, range: TimeBasis['usable'], temperature:
 
 function placeOf(basis: TimeBasis, temperature: number): Place {
   if (basis.kind === 'fixed') return { position: 'fixed', beyondBy: 0 }
-  const onlySheet = basis.kind === 'single-bath' && basis.points.length === 1
-  if (onlySheet || pointAt(basis, temperature) !== undefined) return { position: 'sheet-point', beyondBy: 0 }
+  if (pointAt(basis, temperature) !== undefined) return { position: 'sheet-point', beyondBy: 0 }
   const { first, last } = endsOf(basis)
   if (temperature < first.temperature) return { position: 'beyond-cold', beyondBy: first.temperature - temperature }
   if (temperature > last.temperature) return { position: 'beyond-warm', beyondBy: temperature - last.temperature }
   return { position: 'between', beyondBy: 0 }
 }
 
-export const pointAt = (basis: TimeBasis, temperature: number): SheetPoint | undefined =>
-  basis.points.find((point) => isAt(point.temperature, temperature))
+/** The sheet point that answers at a temperature by itself, if one does. */
+function pointAt(basis: TimeBasis, temperature: number): SheetPoint | undefined {
+  const holdsEverywhere = basis.kind === 'fixed' || (basis.kind === 'single-bath' && basis.points.length === 1)
+  return holdsEverywhere ? basis.reference : basis.points.find((point) => isAt(point.temperature, temperature))
+}
 
 /** The time at a temperature: a sheet point's own, else by the curve; refused where the basis gives none. */
 export function timeOn(basis: TimeBasis, temperature: number): Result<Seconds> {
   const curve = curveOf(basis)
   const refusal = curve.refusal(temperature)
   if (refusal !== null) return failed(refusal)
-  const own = basis.kind === 'fixed' ? basis.reference : pointAt(basis, temperature)
+  const own = pointAt(basis, temperature)
   return possibleTime(own === undefined ? Math.exp(curve.lnTime(temperature)) : own.time, temperature)
 }
 

@@ -33,7 +33,7 @@ function whyImpossible({ temperature, time }: SheetPoint): string | null {
 }
 
 const atOneTemperature = (one: SheetPoint, other: SheetPoint): boolean =>
-  Math.abs(one.temperature - other.temperature) <= LIMITS.sameTemperature.within
+  Math.abs(one.temperature - other.temperature) <= LIMITS.sameTemperature.within + 1e-9
 
 const withoutRepeats = (sorted: readonly SheetPoint[]): readonly SheetPoint[] =>
   sorted.filter((point, index) => {

@@ -10,7 +10,8 @@ export function brent(f: (x: number) => number, low: number, high: number, toler
   let [fa, fb] = [f(a), f(b)]
   if (fa === 0) return a
   if (fb === 0) return b
-  if (!(fa * fb < 0)) throw new RangeError(`No change of sign between ${low} and ${high}.`)
+  // By signs, not by the product: that vanishes for very small values.
+  if (!(Math.sign(fa) * Math.sign(fb) < 0)) throw new RangeError(`No change of sign between ${low} and ${high}.`)
   let [c, fc] = [a, fa]
   let step = b - a
   let before = step
@@ -34,7 +35,7 @@ export function brent(f: (x: number) => number, low: number, high: number, toler
     fa = fb
     b += Math.abs(step) > enough ? step : Math.sign(half) * enough
     fb = f(b)
-    if (fb * fc > 0) {
+    if (Math.sign(fb) === Math.sign(fc)) {
       c = a
       fc = fa
       step = b - a

@@ -71,7 +71,8 @@ function marksOf(checks: readonly ThermometerCheck[]): readonly Mark[] {
   for (const check of sorted) {
     const group = groups[groups.length - 1]
     const first = group?.[0]
-    if (group !== undefined && first !== undefined && check.read - first.read <= LIMITS.sameReading) group.push(check)
+    if (group !== undefined && first !== undefined && check.read - first.read <= LIMITS.sameReading + 1e-9)
+      group.push(check)
     else groups.push([check])
   }
   return groups.map((group) => ({
