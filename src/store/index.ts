@@ -38,3 +38,4 @@ export async function openStore(
 }
 
 export { NEWEST as newestDataVersion } from './migrations/index.js'
+export { listeningFile, readDatabase } from './where.js'

@@ -53,7 +53,7 @@ export const timeOf = (id: string, revision = 1, changes: Partial<TimeRecord> = 
   kind: 'ordinary',
   law: 'arrhenius',
   developerClass: 'metol-hydroquinone',
-  coefficient: 2.4142135623730951,
+  coefficient: 2.414213562373095,
   usable: { from: celsius(16), to: celsius(26.5) },
   window: null,
   points: [
