@@ -1,4 +1,9 @@
-/** How the sentences of problems write a quantity: °C and minutes, the units the program reckons in. */
+import { type Seconds, writeDuration } from '../kernel/index.js'
+
+/**
+ * How the sentences of problems write a quantity: in °C and minutes, the units the program reckons in, and
+ * with the digit that a value is refused for (25.01 °C is outside, 25.0 °C would not look it).
+ */
 
 /** `21.6 °C`, at most two decimals. */
 export const sayTemperature = (temperature: number): string => `${short(temperature, 2)} °C`
@@ -7,9 +12,9 @@ export const sayTemperature = (temperature: number): string => `${short(temperat
 export function sayTime(time: number): string {
   if (!Number.isFinite(time) || time < 0) return `${time} s`
   const tenths = Math.round(time * 10)
-  const [hours, minutes, rest] = [Math.floor(tenths / 36000), Math.floor(tenths / 600) % 60, (tenths % 600) / 10]
-  const ending = `${rest < 10 ? '0' : ''}${short(rest, 1)}`
-  return hours > 0 ? `${hours}:${String(minutes).padStart(2, '0')}:${ending}` : `${minutes}:${ending}`
+  const whole = Math.floor(tenths / 10)
+  const rest = tenths % 10
+  return writeDuration(whole as Seconds) + (rest === 0 ? '' : `.${rest}`)
 }
 
 /** A plain number with at most so many decimals and no trailing zeros. */
