@@ -17,3 +17,6 @@ export class SetClock implements Clock {
     this.at += ms
   }
 }
+
+/** An instant as ISO 8601 text in UTC, with milliseconds: the form it has in JSON. */
+export const instantText = (at: Instant): string => new Date(at).toISOString()

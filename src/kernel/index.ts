@@ -1,4 +1,4 @@
-export { type Clock, type Instant, SetClock } from './clock.js'
+export { type Clock, type Instant, instantText, SetClock } from './clock.js'
 export { type Problem, type ProblemDetails, problem } from './problems/problem.js'
 export { type ProblemCode, type Registered, registry } from './problems/registry.js'
 export * from './quantities/index.js'

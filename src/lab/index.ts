@@ -1,6 +1,26 @@
 export type { Actor, Context } from './context.js'
+export { benchView, changeSettings, newBench } from './house/bench.js'
+export { openDemo, removeDemo } from './house/demo.js'
 export type { Bench, HousePort } from './house/port.js'
+export { today } from './house/today.js'
+export {
+  addClassSet,
+  addThermometer,
+  checkThermometer,
+  correctThermometer,
+  removeThermometer,
+  undoThermometer,
+  withdrawCheck,
+} from './kit/commands.js'
 export type { KitPort, ThermometerCheck, ThermometerKind, ThermometerRecord, ThermometerStatement } from './kit/port.js'
+export { listThermometers } from './kit/queries.js'
+export { CODE_LIFE_MS, listDevices, noteCode, pairDevice, removeDevice } from './people/commands.js'
 export type { Device, PairingCode, PeoplePort } from './people/port.js'
 export type { Change, FeedEntry, FeedPort, Rooms, Store, WriteKey } from './store.js'
+export { answerTime, answerView, developingTimeOf, type Question, standingTime } from './times/answer.js'
+export { correctTime, keepTimes, removeTime, undoTime } from './times/commands.js'
+export { readTable } from './times/paste/index.js'
 export type { TimeRecord, TimeStatement, TimesPort } from './times/port.js'
+export { listTimes } from './times/queries.js'
+export { basisOf } from './times/rules.js'
+export { statementOf as timeStatementOf, viewOf as viewOfTime } from './times/shape.js'

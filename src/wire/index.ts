@@ -3,16 +3,28 @@ import type * as common from './schemas/common.js'
 import type * as house from './schemas/house.js'
 import type * as kit from './schemas/kit.js'
 import type * as people from './schemas/people.js'
+import type * as publishing from './schemas/published.js'
 import type * as times from './schemas/times.js'
 
 export { ANYBODY, BENCH, OWNER, ROLES, type Role } from './roles.js'
-export { type AnswerOf, type BodyOf, type ParamsOf, type QueryOf, type Route, type RouteName, routes } from './routes.js'
+export {
+  type AnswerOf,
+  type BodyOf,
+  type ParamsOf,
+  type QueryOf,
+  type Route,
+  type RouteName,
+  routes,
+} from './routes.js'
 export * as schemas from './schemas/index.js'
+export { published } from './schemas/published.js'
 
 export type ProblemBody = z.output<typeof common.ProblemBody>
 export type TimeStatement = z.output<typeof times.TimeStatement>
 export type TimeRecord = z.output<typeof times.TimeRecord>
 export type TimeAnswer = z.output<typeof times.TimeAnswer>
+export type DoseAnswer = z.output<typeof publishing.DoseAnswer>
+export type ThermometerAnswer = z.output<typeof publishing.ThermometerAnswer>
 export type PastedReading = z.output<typeof times.PastedReading>
 export type ThermometerStatement = z.output<typeof kit.ThermometerStatement>
 export type ThermometerRecord = z.output<typeof kit.ThermometerRecord>

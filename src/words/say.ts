@@ -1,10 +1,29 @@
 import type { UnitSystem } from '../kernel/index.js'
+import { doseWords } from './catalogue/dose.js'
+import { housePagesWords } from './catalogue/house-pages.js'
+import { pasteWords } from './catalogue/paste.js'
+import { cardWords, graphWords } from './catalogue/print.js'
+import { shelfPagesWords } from './catalogue/shelf-pages.js'
 import { thermometerWords } from './catalogue/thermometers.js'
 import { timesWords } from './catalogue/times.js'
+import { timesPagesWords } from './catalogue/times-pages.js'
 import { todayWords } from './catalogue/today.js'
+import { webWords } from './catalogue/web.js'
 import { type Writer, writerFor } from './writer.js'
 
-export const catalogue = { ...timesWords, ...thermometerWords, ...todayWords } as const
+export const catalogue = {
+  ...timesWords,
+  ...thermometerWords,
+  ...todayWords,
+  ...pasteWords,
+  ...doseWords,
+  ...webWords,
+  ...timesPagesWords,
+  ...shelfPagesWords,
+  ...housePagesWords,
+  ...graphWords,
+  ...cardWords,
+} as const
 export type Code = keyof typeof catalogue
 export type Params<C extends Code> = Parameters<(typeof catalogue)[C]>[0]
 

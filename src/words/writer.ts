@@ -1,5 +1,12 @@
-import { type Celsius, type Seconds, type UnitSystem } from '../kernel/index.js'
-import { writeDegrees, writeDuration, writeSpan, writeTemperature } from '../kernel/index.js'
+import {
+  type Celsius,
+  type Seconds,
+  type UnitSystem,
+  writeDegrees,
+  writeDuration,
+  writeSpan,
+  writeTemperature,
+} from '../kernel/index.js'
 
 /** Writes quantities in the bench's units. Sentences are given one, so that no sentence knows about units. */
 export interface Writer {

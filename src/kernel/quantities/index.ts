@@ -1,3 +1,4 @@
+export { readNumber } from './amount.js'
 export { readDuration, writeDuration, writeSpan } from './duration.js'
 export { readMass, writeMass } from './mass.js'
 export { RATIO_LIMITS, type Ratio, readRatio, writeRatio } from './ratio.js'

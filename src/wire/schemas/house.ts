@@ -34,4 +34,6 @@ export const RestoreResult = z
   .object({ tables: z.int(), rows: z.int(), data_version: z.int() })
   .meta({ id: 'RestoreResult' })
 export const DemoResult = z.object({ bench_id: Id }).meta({ id: 'DemoResult' })
-export const Health = z.object({ status: z.literal('ready'), engine: z.enum(['sqlite', 'postgres']) }).meta({ id: 'Health' })
+export const Health = z
+  .object({ status: z.literal('ready'), engine: z.enum(['sqlite', 'postgres']) })
+  .meta({ id: 'Health' })

@@ -33,7 +33,9 @@ export const ThermometerRecord = ThermometerStatement.extend({
   removed: z.boolean(),
   checks: z.array(ThermometerCheck),
 }).meta({ id: 'ThermometerRecord' })
-export const ThermometerRecords = z.object({ thermometers: z.array(ThermometerRecord) }).meta({ id: 'ThermometerRecords' })
+export const ThermometerRecords = z
+  .object({ thermometers: z.array(ThermometerRecord) })
+  .meta({ id: 'ThermometerRecords' })
 
 export const AddThermometer = ThermometerStatement.meta({ id: 'AddThermometer' })
 export const CorrectThermometer = z

@@ -7,7 +7,14 @@ export const TemperatureRange = z.object({ from_c: Temperature, to_c: Temperatur
 export const DeveloperKind = z.enum(['ordinary', 'single-bath', 'fixed'])
 export const RateLaw = z.enum(['exponential', 'arrhenius'])
 export const DeveloperClass = z.enum([
-  'unknown', 'metol', 'hydroquinone', 'metol-hydroquinone', 'phenidone-ascorbate', 'pyro', 'glycin', 'p-aminophenol',
+  'unknown',
+  'metol',
+  'hydroquinone',
+  'metol-hydroquinone',
+  'phenidone-ascorbate',
+  'pyro',
+  'glycin',
+  'p-aminophenol',
 ])
 
 /** What a person states about one film in one developer. */
@@ -16,7 +23,12 @@ export const TimeStatement = z
     film: Name,
     exposure_index: z.int().min(1).max(25_600).nullable().default(null),
     developer: Name,
-    dilution_parts: z.array(z.number().positive().max(1000)).min(1).max(4).nullable().default(null)
+    dilution_parts: z
+      .array(z.number().positive().max(1000))
+      .min(1)
+      .max(4)
+      .nullable()
+      .default(null)
       .describe('1 + 4 is [1, 4]; undiluted is [1].'),
     agitation: z.string().max(200).default(''),
     kind: DeveloperKind.default('ordinary'),
@@ -50,7 +62,12 @@ export const TimeQuery = z.object({
   factor: z.coerce.number().optional().describe('One further factor on the time, such as 1.10 for a second use.'),
 })
 
-export const FactorBody = z.object({ name: z.string(), factor: z.number(), origin: z.string(), note: z.string().optional() })
+export const FactorBody = z.object({
+  name: z.string(),
+  factor: z.number(),
+  origin: z.string(),
+  note: z.string().optional(),
+})
 export const WarningBody = z.object({ code: z.string(), sentence: z.string() })
 
 /** The answer to “how long at this temperature”. Its schema is published for `--json` too. */

@@ -19,7 +19,10 @@ export const timesWords = {
     `${w.difference(p.by)} beyond the sheet, which covers ${range(p, w)}. The law goes on from its last time; treat it as a first try.`,
   'time.warning.beyond-single': (p: { by: number; from: Celsius }, w: Writer) =>
     `The sheet gives one time, at ${w.temperature(p.from)}; this is ${w.difference(p.by)} away from it, by the law alone.`,
-  'time.warning.assumed-coefficient': (p: { value: number; low: number; high: number; shortest: Seconds; longest: Seconds }, w: Writer) =>
+  'time.warning.assumed-coefficient': (
+    p: { value: number; low: number; high: number; shortest: Seconds; longest: Seconds },
+    w: Writer,
+  ) =>
     `How fast this developer answers to temperature is an assumption: ${p.value.toFixed(1)} times per ten degrees. Developers of its kind lie between ${p.low.toFixed(1)} and ${p.high.toFixed(1)}, which means ${w.time(p.shortest)} to ${w.time(p.longest)}. A second time from the sheet settles it.`,
   'time.warning.short-time': (p: { time: Seconds; limit: Seconds }, w: Writer) =>
     `Under ${w.time(p.limit)} development turns uneven. Cool the developer, or dilute it further by its sheet.`,
@@ -30,7 +33,8 @@ export const timesWords = {
   'time.warning.single-bath-sheet-only': (_: object) =>
     'A single bath follows its own sheet only: cold slows its fixing more than its developing, so cold gives more development.',
 
-  'time.working.reference': (p: At, w: Writer) => `${w.time(p.time)} at ${w.temperature(p.temperature)} is where the sheet starts from`,
+  'time.working.reference': (p: At, w: Writer) =>
+    `${w.time(p.time)} at ${w.temperature(p.temperature)} is where the sheet starts from`,
   'time.working.factor': (p: { factor: number; name: string }, w: Writer) => `× ${w.factor(p.factor)} for ${p.name}`,
   'time.working.result': (p: { time: Seconds }, w: Writer) => `= ${w.time(p.time)}`,
   'time.factor.temperature': (p: { temperature: Celsius }, w: Writer) => w.temperature(p.temperature),
@@ -41,7 +45,8 @@ export const timesWords = {
   'time.factor.own-strips': (_: object) => 'your own strips',
   'time.factor.other': (_: object) => 'your own factor',
 
-  'time.law.exponential': (p: { coefficient: number }) => `ten degrees warmer develops ${p.coefficient.toFixed(2)} times as fast (exponential law)`,
+  'time.law.exponential': (p: { coefficient: number }) =>
+    `ten degrees warmer develops ${p.coefficient.toFixed(2)} times as fast (exponential law)`,
   'time.law.arrhenius': (p: { energy: number }) => `Arrhenius law with ${p.energy.toFixed(0)}${THIN}kJ/mol`,
   'time.law.fixed': (_: object) => 'no law: a colour or reversal first developer has one time at one temperature',
   'time.law.single-bath': (_: object) => 'no law: only the lines of its own sheet, and straight between them',

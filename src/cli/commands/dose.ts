@@ -1,0 +1,74 @@
+import type { Seconds } from '../../kernel/index.js'
+import { type CourseReading, dose as doseOf, type TimeBasis } from '../../science/index.js'
+import type { DoseAnswer } from '../../wire/index.js'
+import { plain, say, warningSentence, writerFor } from '../../words/index.js'
+import { type BasisOptions, basisFrom } from '../basis.js'
+import { listText, readingsIn } from '../lists.js'
+import { type Common, type Output, refuse, unitsOf } from '../output.js'
+
+export interface DoseOptions extends Common, BasisOptions {}
+
+/** Prints how much development a list of readings has done. */
+export async function dose(file: string | undefined, options: DoseOptions, output: Output): Promise<number> {
+  const units = unitsOf(options)
+  const basis = basisFrom(options, units)
+  if (!basis.ok) return refuse(output, basis.problem, options.json)
+  const text = await listText(file)
+  if (!text.ok) return refuse(output, text.problem, options.json)
+  const readings = readingsIn(text.value, units)
+  if (!readings.ok) return refuse(output, readings.problem, options.json)
+  const found = doseOf(basis.value, readings.value)
+  if (!found.ok) return refuse(output, found.problem, options.json)
+  const view = viewOf(basis.value, readings.value, found.value, options)
+  if (options.json) {
+    output.out(JSON.stringify(view, null, 2))
+    return 0
+  }
+  const lines = [view.sentence, ...view.warnings.map((warning) => warning.sentence)]
+  if (options.explain) lines.push('', ...explain(basis.value, readings.value, view, options))
+  for (const line of lines) output.out(plain(line))
+  return 0
+}
+
+function viewOf(
+  basis: TimeBasis,
+  readings: readonly CourseReading[],
+  found: Extract<ReturnType<typeof doseOf>, { ok: true }>['value'],
+  options: Common,
+): DoseAnswer {
+  const writer = writerFor(unitsOf(options))
+  const { reference } = basis
+  return {
+    equivalent_s: found.equivalent,
+    reference: { temperature_c: reference.temperature, time_s: reference.time },
+    fraction: found.fraction,
+    duration_s: span(readings),
+    mean_rate: found.meanRate,
+    law: basis.law,
+    warnings: found.warnings.map((warning) => ({ code: warning.code, sentence: warningSentence(warning, writer) })),
+    sentence: say(
+      'dose.sum',
+      { actual: span(readings) as Seconds, equivalent: found.equivalent, reference, fraction: found.fraction },
+      writer,
+    ),
+  }
+}
+
+const span = (readings: readonly CourseReading[]): number => (readings.at(-1)?.at ?? 0) - (readings[0]?.at ?? 0)
+
+/** Stretch by stretch: from, to, the two temperatures, and what the stretch came to. */
+function explain(basis: TimeBasis, readings: readonly CourseReading[], view: DoseAnswer, options: Common): string[] {
+  const writer = writerFor(unitsOf(options))
+  const stretches = readings.slice(1).map((to, i) => {
+    const from = readings[i] as CourseReading
+    const part = doseOf(basis, [from, to])
+    return part.ok
+      ? say(
+          'dose.stretch',
+          { from: from.at, to: to.at, cool: from.temperature, warm: to.temperature, equivalent: part.value.equivalent },
+          writer,
+        )
+      : part.problem.sentence
+  })
+  return [...stretches, say('dose.mean-rate', { rate: view.mean_rate }, writer)]
+}

@@ -1,0 +1,27 @@
+/**
+ * One worked example a command, shown by its `--help` and run by the tests: the line after `$`, then what it prints.
+ * A line `< text` before it is given as standard input; \n parts its lines.
+ */
+export const examples = {
+  time: `  $ wetside time --at 70.9F --point "18C 11:30" --point "20C 9:30" --point "22C 8:00" --point "24C 6:45"
+  Develop 8:16 in place of 9:30 at 20.0 °C.
+  Give or take 8 s by the sheet and the law; 0.5 °C of thermometer error is 21 s.`,
+  dose: `  < 0:00 20.0C\\n8:00 24.0C
+  $ wetside dose --point "20C 8:00" --coefficient 2.5 --explain
+  8:00 in the developer did as much as 9:40 at 20.0 °C: 121 % of 8:00.
+  The sheet gives one time, at 20.0 °C; this is 4.0 °C away from it, by the law alone.
+
+  0:00 to 8:00, 20.0 °C to 24.0 °C: 9:40
+  Mean rate 1.2079, summed moment by moment: warm minutes gain more than cold ones lose.`,
+  thermometer: `  $ wetside thermometer --read 21.0C --check 20.4=20.0
+  It reads 21.0 °C; the bath is 20.6 °C.`,
+  table: `  < Corvane 400  18C  20C\\nEI 400  11½  9½
+  $ wetside table
+    1  The film: Corvane 400. Temperatures: 18 and 20 °C.
+    2  At 400: 11:30 and 9:30 at 18 and 20 °C.
+  2 times for 1 film.`,
+  backup: `  $ wetside backup bench.backup.ndjson
+  Everything kept is in bench.backup.ndjson.`,
+  restore: `  $ wetside restore bench.backup.ndjson
+  Everything kept now would be replaced by what is in bench.backup.ndjson. Say so with --replace; make a backup first.`,
+} as const

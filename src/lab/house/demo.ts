@@ -1,0 +1,42 @@
+import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import type { Context } from '../context.js'
+import { addThermometer, checkThermometer } from '../kit/commands.js'
+import type { Rooms } from '../store.js'
+import { keepTimes } from '../times/commands.js'
+import { newBench } from './bench.js'
+import { DEMO_BENCH, DEMO_THERMOMETERS, DEMO_TIMES } from './demo-data.js'
+
+/** Makes the demo bench; its id is the context's bench, which must not exist yet. */
+export async function openDemo(context: Context, rooms: Rooms): Promise<Result<{ bench_id: string }>> {
+  const benches = await rooms.house.benches()
+  if (benches.some((bench) => bench.kind === 'demo')) return failed(problem('house.demo-open'))
+  const like = benches[0]
+  await rooms.house.addBench({
+    ...newBench(context.bench, 'demo', context.clock.now(), DEMO_BENCH),
+    ...(like && { units: like.units, paper: like.paper, zone: like.zone }),
+  })
+  return furnish(context, rooms)
+}
+
+/** Puts the invented times and thermometers on a bench, by the same commands people use. */
+async function furnish(context: Context, rooms: Rooms): Promise<Result<{ bench_id: string }>> {
+  const times = await keepTimes(context, rooms, DEMO_TIMES)
+  if (!times.ok) return times
+  for (const { statement, checks } of DEMO_THERMOMETERS) {
+    const added = await addThermometer(context, rooms, statement)
+    if (!added.ok) return added
+    for (const check of checks) {
+      const noted = await checkThermometer(context, rooms, added.value.id, check)
+      if (!noted.ok) return noted
+    }
+  }
+  return ok({ bench_id: context.bench })
+}
+
+/** Removes the demo bench with everything on it. */
+export async function removeDemo(rooms: Rooms): Promise<Result<{ bench_id: string }>> {
+  const demo = (await rooms.house.benches()).find((bench) => bench.kind === 'demo')
+  if (demo === undefined) return failed(problem('house.demo-not-open'))
+  await rooms.house.removeBench(demo.id)
+  return ok({ bench_id: demo.id })
+}

@@ -1,0 +1,61 @@
+import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify'
+import { hasZodFastifySchemaValidationErrors, isResponseSerializationError } from 'fastify-type-provider-zod'
+import { type Problem, problem, registry } from '../kernel/index.js'
+import type { ProblemBody } from '../wire/index.js'
+
+/** Sends a problem with the status its registry entry gives. */
+export function sendProblem(reply: FastifyReply, found: Problem): FastifyReply {
+  const { status, help } = registry[found.code]
+  const body: ProblemBody = {
+    code: found.code,
+    sentence: found.sentence,
+    details: { ...found.details },
+    help,
+    ...(found.field === undefined ? {} : { field: found.field }),
+  }
+  return reply.code(status).type('application/json; charset=utf-8').send(JSON.stringify(body))
+}
+
+interface Issue {
+  readonly instancePath: string
+  readonly message?: string
+}
+
+/** `/points/0/time_s` as people write it: `points[0].time_s`. */
+const fieldOf = (path: string): string =>
+  path
+    .split('/')
+    .filter(Boolean)
+    .map((part, i) => (/^\d+$/.test(part) ? `[${part}]` : i === 0 ? part : `.${part}`))
+    .join('')
+
+function shapeProblem(issues: readonly Issue[]): Problem {
+  const first = issues[0]
+  const field = fieldOf(first?.instancePath ?? '')
+  const what = (first?.message ?? 'it does not have the right shape').replace(/\.$/, '')
+  const more = issues.length > 1 ? ` (and ${issues.length - 1} more)` : ''
+  return problem(
+    'request.invalid',
+    { reason: `${field === '' ? 'The request' : `“${field}”`} is not right: ${what}${more}.` },
+    field,
+  )
+}
+
+/** The problem that an error thrown on the way in stands for; null when it is a bug. */
+export function problemOfError(error: FastifyError, request: FastifyRequest): Problem | null {
+  if (hasZodFastifySchemaValidationErrors(error)) return shapeProblem(error.validation as unknown as Issue[])
+  if (isResponseSerializationError(error)) return null
+  switch (error.code) {
+    case 'FST_ERR_CTP_BODY_TOO_LARGE':
+      return problem('request.too-large', { most: `${Math.round(request.routeOptions.bodyLimit / 1024)} KiB` })
+    case 'FST_ERR_CTP_INVALID_MEDIA_TYPE':
+      return problem('request.media-type', { type: request.headers['content-type'] ?? 'none' })
+    case 'FST_ERR_CTP_INVALID_JSON_BODY':
+    case 'FST_ERR_CTP_EMPTY_JSON_BODY':
+      return problem('request.not-json', { reason: error.message.replace(/\.$/, '') })
+    default:
+      return (error.statusCode ?? 500) < 500
+        ? problem('request.invalid', { reason: `The request could not be read: ${error.message.replace(/\.$/, '')}.` })
+        : null
+  }
+}

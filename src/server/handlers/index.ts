@@ -1,0 +1,9 @@
+import type { RouteName } from '../../wire/index.js'
+import type { Handlers } from '../call.js'
+import { houseHandlers } from './house.js'
+import { kitHandlers } from './kit.js'
+import { peopleHandlers } from './people.js'
+import { timesHandlers } from './times.js'
+
+/** One handler for every route of the table; a route without one does not compile. */
+export const handlers: Handlers<RouteName> = { ...timesHandlers, ...kitHandlers, ...houseHandlers, ...peopleHandlers }

@@ -1,0 +1,29 @@
+import { type Clock, expectOk, type Ids, ok } from '../kernel/index.js'
+import { type Context, newBench, type Store } from '../lab/index.js'
+import type { Config } from './config.js'
+
+/** What the running program holds; every handler is given it. */
+export interface House {
+  readonly store: Store
+  readonly clock: Clock
+  readonly ids: Ids
+  readonly config: Config
+  /** The house's own bench. A restore may bring another. */
+  homeBench: string
+  /** Where the built web pages lie; null serves the interface alone. */
+  readonly webFolder: string | null
+  /** The address other devices use, once listening. */
+  address(): string
+}
+
+/** Finds the house's own bench, or makes it on the first day. */
+export async function settle(store: Store, clock: Clock, ids: Ids, zone: string): Promise<string> {
+  const context: Context = { actor: { role: 'owner', id: 'owner' }, bench: ids.next(), clock, ids }
+  const settled = await store.write(context, null, async (rooms) => {
+    const own = (await rooms.house.benches()).find((bench) => bench.kind === 'own')
+    if (own !== undefined) return ok(own.id)
+    await rooms.house.addBench({ ...newBench(context.bench, 'own', clock.now(), 'My bench'), zone })
+    return ok(context.bench)
+  })
+  return expectOk(settled)
+}

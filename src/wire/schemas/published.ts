@@ -1,0 +1,37 @@
+import { z } from 'zod'
+import { PastedReading, TimeAnswer, WarningBody } from './times.js'
+
+/** Equivalent development of a log of readings. */
+export const DoseAnswer = z
+  .object({
+    equivalent_s: z.number().describe('Seconds at the reference temperature that did as much development.'),
+    reference: z.object({ temperature_c: z.number(), time_s: z.number() }),
+    fraction: z.number().describe('Part of the reference time: 1 is fully developed.'),
+    duration_s: z.number(),
+    mean_rate: z.number(),
+    law: z.enum(['exponential', 'arrhenius']),
+    warnings: z.array(WarningBody),
+    sentence: z.string(),
+  })
+  .meta({ id: 'DoseAnswer' })
+
+/** A reading put right. */
+export const ThermometerAnswer = z
+  .object({
+    read_c: z.number(),
+    true_c: z.number(),
+    correction_c: z.number(),
+    band_c: z.number(),
+    basis: z.enum(['unchecked', 'one-check', 'between', 'beyond']),
+    sentence: z.string(),
+    warnings: z.array(z.string()),
+  })
+  .meta({ id: 'ThermometerAnswer' })
+
+/** What commands print with `--json`, by the name its schema is published under in docs/schemas. */
+export const published = {
+  'time-answer': TimeAnswer,
+  'dose-answer': DoseAnswer,
+  'thermometer-answer': ThermometerAnswer,
+  'pasted-reading': PastedReading,
+}
