@@ -42,8 +42,10 @@ function sampled(basis: TimeBasis, from: number, to: number, knots: readonly num
   if (!(to > from)) return []
   const even = Array.from({ length: SAMPLES + 1 }, (_, i) => from + ((to - from) * i) / SAMPLES)
   const temperatures = [...new Set([...even, ...knots])].sort((a, b) => a - b)
-  return temperatures.flatMap((temperature) => {
+  const course = temperatures.flatMap((temperature) => {
     const answer = developingTime(basis, temperature as Celsius)
     return answer.ok ? [{ temperature, time: answer.value.time, doubt: answer.value.band.bySheetAndLaw }] : []
   })
+  // A single answer is the end of the neighbouring stretch, where a basis gives none of its own.
+  return course.length > 1 ? course : []
 }

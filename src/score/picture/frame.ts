@@ -41,19 +41,22 @@ const NARROW = '\u202f'
 
 export function frameFor({ basis, asked, units, size, caption, textSize }: Asking): Frame {
   const lines = wrapped(caption, textSize, size.width)
-  const top = 1.6 * textSize
+  const top = 2 * textSize
   const bottom = size.height - (1.9 + 1.3 * lines.length) * textSize
-  const rough = temperatureSpan(basis, asked, units, 1)
-  const perDegree = (size.width - 6 * textSize) / (toBench(rough.to, units) - toBench(rough.from, units))
-  const step = degreeStep(perDegree, 2.6 * textSize)
+  const step = degreeStep((degrees) => {
+    const { from, to } = temperatureSpan(basis, asked, units, degrees)
+    const steps = (toBench(to, units) - toBench(from, units)) / degrees
+    // The gutter of the other axis and the half of the last figure that hangs over take six sizes together.
+    return (size.width - 6 * textSize) / steps >= 2.6 * textSize
+  })
   const span = temperatureSpan(basis, asked, units, step)
   const course = courseOf(basis, span.from, span.to)
   const times = timeSpan(basis, asked, course)
   const time = logScale(times.from, times.to, bottom, top)
-  const clock = written(timeTicks(time, 1.5 * textSize))
+  const clock = written(timeTicks(time, 1.7 * textSize))
   const degrees = ticksOfDegrees(span, step, units)
   const left = Math.max(...clock.map(({ text }) => textWidth(text, textSize))) + 0.8 * textSize
-  const right = size.width - textWidth(degrees.at(-1)?.text ?? '', textSize) / 2
+  const right = size.width - textWidth(degrees.at(-1)?.text ?? '', textSize) / 2 - 1
   return {
     left,
     right,

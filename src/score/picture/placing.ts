@@ -12,20 +12,22 @@ const AIR = 2
 
 /**
  * Finds room for labels one after the other: each takes the first of its candidates that lies inside the frame
- * and touches neither stroke, symbol nor label. A label that must be there settles for lying over strokes (its
- * halo keeps it legible); any other is left out when there is no room.
+ * and touches neither stroke, symbol nor label. A label that must be there settles for lying over faint strokes,
+ * then over any (its halo keeps it legible); any other is left out when there is no room.
  */
 export class Placing {
   readonly #strokes: (readonly [Point, Point])[] = []
+  readonly #faint: (readonly [Point, Point])[] = []
   readonly #symbols: Box[] = []
   readonly #labels: Box[] = []
   readonly placed: (TextMark | LineMark)[] = []
 
   constructor(readonly room: Box) {}
 
-  stroke(points: readonly Point[]): void {
+  stroke(points: readonly Point[], { faint = false } = {}): void {
+    const strokes = faint ? this.#faint : this.#strokes
     points.slice(1).forEach((point, i) => {
-      this.#strokes.push([points[i] as Point, point])
+      strokes.push([points[i] as Point, point])
     })
   }
 
@@ -41,8 +43,8 @@ export class Placing {
 
   label(candidates: readonly Candidate[], { needed = false } = {}): void {
     const chosen =
-      candidates.find((candidate) => this.#clear(candidate)) ??
-      (needed ? candidates.find((candidate) => this.#apart(candidate)) : undefined)
+      candidates.find((candidate) => this.#clear(candidate, [...this.#strokes, ...this.#faint])) ??
+      (needed ? this.#overFaint(candidates) : undefined)
     if (chosen === undefined) return
     if (chosen.leader !== undefined) {
       this.placed.push(chosen.leader)
@@ -62,14 +64,23 @@ export class Placing {
     )
   }
 
-  #clear(candidate: Candidate): boolean {
+  #overFaint(candidates: readonly Candidate[]): Candidate | undefined {
+    return (
+      candidates.find((candidate) => this.#clear(candidate, this.#strokes)) ??
+      candidates.find((candidate) => this.#clear(candidate, [])) ??
+      candidates.find((candidate) => this.#apart(candidate))
+    )
+  }
+
+  #clear(candidate: Candidate, strokes: readonly (readonly [Point, Point])[]): boolean {
+    const { texts, leader } = candidate
+    const hit = (symbol: Box) => leader !== undefined && crosses(symbol, leader.from, leader.to)
     return (
       this.#apart(candidate) &&
-      candidate.texts.every((text) => {
+      !this.#symbols.some(hit) &&
+      texts.every((text) => {
         const box = grown(boxOf(text), AIR)
-        return (
-          !this.#symbols.some((other) => overlap(box, other)) && !this.#strokes.some(([a, b]) => crosses(box, a, b))
-        )
+        return !this.#symbols.some((other) => overlap(box, other)) && !strokes.some(([a, b]) => crosses(box, a, b))
       })
     )
   }

@@ -1,14 +1,16 @@
 import type { Scale } from './scales.js'
 
 /** Steps of a thermometer's scale that people count in, in its own degrees. */
-const DEGREE_STEPS = [0.5, 1, 2, 5, 10, 20]
+const DEGREE_STEPS = [1, 2, 5, 10, 20]
 
 /** Steps of a clock, in seconds, coarse to fine: a coarse one is written before the finer ones fill the gaps. */
 const CLOCK_STEPS = [36_000, 7200, 3600, 1800, 600, 300, 120, 60, 30, 15, 5, 1]
 
-/** The finest step of degrees that leaves at least `least` lengths between ticks, `perDegree` lengths each. */
-export const degreeStep = (perDegree: number, least: number): number =>
-  DEGREE_STEPS.find((step) => step * perDegree >= least) ?? 20
+/** An axis that has ticks enough takes no finer step than this part of it; a few stray figures would only confuse. */
+const FINEST = 14
+
+/** The finest step of degrees for which `fits` says that its figures keep apart; the coarsest when none does. */
+export const degreeStep = (fits: (step: number) => boolean): number => DEGREE_STEPS.find(fits) ?? 20
 
 /** Multiples of `step` from `from` to `to`, both included. */
 export function multiples(step: number, from: number, to: number): number[] {
@@ -24,7 +26,7 @@ export function timeTicks(scale: Scale, least: number, most = 9): number[] {
   const ticks: number[] = []
   const free = (time: number) => ticks.every((tick) => Math.abs(scale.at(tick) - scale.at(time)) >= least)
   for (const step of CLOCK_STEPS) {
-    if (ticks.length >= 4 && step < (scale.to - scale.from) / 16) break
+    if (ticks.length >= 4 && step < (scale.to - scale.from) / FINEST) break
     for (const time of multiples(step, scale.from, scale.to)) {
       if (time > 0 && ticks.length < most && free(time)) ticks.push(time)
     }
@@ -32,9 +34,10 @@ export function timeTicks(scale: Scale, least: number, most = 9): number[] {
   return ticks.sort((a, b) => a - b)
 }
 
-/** The span widened to round times, so that the axis starts and ends at one that can be written. */
+/** The span widened to round times, each to about an eighth of itself, so that the axis ends at ones that can be written. */
 export function roundSpan(shortest: number, longest: number): { from: number; to: number } {
-  const step = CLOCK_STEPS.find((candidate) => candidate <= Math.max(1, (longest - shortest) / 8)) ?? 1
-  const from = Math.floor(shortest / step) * step
-  return { from: from > 0 ? from : shortest, to: Math.ceil(longest / step) * step }
+  const stepOf = (time: number) => CLOCK_STEPS.find((candidate) => candidate <= time / 8) ?? 1
+  const [low, high] = [stepOf(shortest), stepOf(longest)]
+  const from = Math.floor(shortest / low) * low
+  return { from: from > 0 ? from : shortest, to: Math.ceil(longest / high) * high }
 }

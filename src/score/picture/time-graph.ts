@@ -1,10 +1,11 @@
 import { type UnitSystem, writeDuration, writeTemperature } from '../../kernel/index.js'
 import type { DevelopingTime, TimeBasis } from '../../science/index.js'
+import type { GraphLabels } from './candidates.js'
 import type { CoursePoint } from './course.js'
 import { sheetRange } from './course.js'
 import type { Drawing, Mark, Point } from './drawing.js'
 import { type Frame, frameFor } from './frame.js'
-import { type GraphLabels, labelGraph } from './graph-labels.js'
+import { labelGraph } from './graph-labels.js'
 import { bandEdges, DIAMOND, place, pointRadius } from './places.js'
 
 export interface TimeGraphInput {
@@ -41,7 +42,7 @@ export function timeGraph(input: TimeGraphInput): Drawing {
     ...size,
     title: labels.title,
     description: labels.description,
-    marks: [...marks, ...labelGraph({ frame, basis, asked, figures, labels, width: size.width, height: size.height })],
+    marks: [...marks, ...labelGraph({ frame, basis, asked, figures, labels, width: size.width })],
   }
 }
 
@@ -81,10 +82,10 @@ function line(frame: Frame): Mark[] {
   const along = (course: readonly CoursePoint[]) =>
     course.map(({ temperature, time }) => place(frame, temperature, time))
   const { cold, inside, warm } = frame.course
-  const beyond = [cold, warm].filter((course) => course.length > 1)
+  const beyond = [cold, warm].filter((course) => course.length > 0)
   return [
     ...beyond.map((course): Mark => ({ kind: 'path', points: along(course), tone: 'accent', weight: 2, dash: [3, 5] })),
-    ...(inside.length > 1 ? [{ kind: 'path', points: along(inside), tone: 'accent', weight: 2.5 } as const] : []),
+    ...(inside.length > 0 ? [{ kind: 'path', points: along(inside), tone: 'accent', weight: 2.5 } as const] : []),
   ]
 }
 
