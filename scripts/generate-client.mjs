@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 
 const HEAD = `// Written by scripts/generate-client.mjs from docs/openapi.json; changes made here are lost.
-import { address, type Query, send } from './transport.js'
+import { address, send } from './transport.js'
 `
 const WIDTH = 120
 
@@ -23,7 +23,7 @@ export function clientFrom(document) {
   const functions = wanted.map((operation) =>
     isFile(operation) ? addressFunction(operation) : sendFunction(operation),
   )
-  return [HEAD, ...types, ...functions].join('\n')
+  return [HEAD, ...types, ...wanted.flatMap(ownTypes), ...functions].join('\n')
 }
 
 const contents = (operation) =>
@@ -58,7 +58,7 @@ function sendFunction(operation) {
   const body = operation.requestBody?.content?.['application/json']?.schema
   const file = !body && operation.requestBody ? 'Blob | string' : null
   const args = pathArguments(operation)
-  if (body) args.push(`body: ${typeOf(body, 0)}`)
+  if (body) args.push(`body: ${body.$ref ? typeOf(body, 0) : bodyName(operation)}`)
   else if (file) args.push(`body: ${file}`)
   args.push(...queryArgument(operation))
   const query = parametersIn(operation, 'query').length > 0 ? ', query' : ''
@@ -90,9 +90,25 @@ const pathArguments = (operation) => parametersIn(operation, 'path').map((parame
 function queryArgument(operation) {
   const parameters = parametersIn(operation, 'query')
   if (parameters.length === 0) return []
-  const fields = parameters.map((one) => `${key(one.name)}${one.required ? '' : '?'}: ${typeOf(one.schema, 0)}`)
   const optional = parameters.every((one) => !one.required)
-  return [`query: Query<{ ${fields.join('; ')} }>${optional ? ' = {}' : ''}`]
+  return [`query: ${queryName(operation)}${optional ? ' = {}' : ''}`]
+}
+
+const capital = (name) => name[0].toUpperCase() + name.slice(1)
+const bodyName = (operation) => `${capital(operation.operationId)}Body`
+const queryName = (operation) => `${capital(operation.operationId)}Query`
+
+/** Bodies and queries that the document leaves nameless get a name from their operation. */
+function ownTypes(operation) {
+  const body = operation.requestBody?.content?.['application/json']?.schema
+  const query = parametersIn(operation, 'query')
+  const types = []
+  if (body && !body.$ref) types.push(`export type ${bodyName(operation)} = ${typeOf(body, 0)}\n`)
+  if (query.length > 0) {
+    const fields = query.map((one) => `  ${key(one.name)}${one.required ? '' : '?'}: ${typeOf(one.schema, 1)}`)
+    types.push(`export type ${queryName(operation)} = {\n${fields.join('\n')}\n}\n`)
+  }
+  return types
 }
 
 function target(operation, query) {
@@ -121,6 +137,13 @@ function typeOf(schema, depth) {
   )
 }
 
+/** A type after its label; a union too long for the line stands one alternative a line. */
+function inWidth(type, taken, depth) {
+  if (type.includes('\n') || !type.includes(' | ') || taken + 1 + type.length <= WIDTH) return ` ${type}`
+  const inside = `\n${'  '.repeat(depth)}| `
+  return inside + type.split(' | ').join(inside)
+}
+
 const literal = (value) => (typeof value === 'string' ? `'${value}'` : String(value))
 
 function arrayOf(schema, depth) {
@@ -136,9 +159,11 @@ function objectOf(schema, depth) {
   }
   const required = new Set(schema.required ?? [])
   const inside = '  '.repeat(depth + 1)
-  const fields = entries.map(
-    ([name, value]) => `${inside}${key(name)}${required.has(name) ? '' : '?'}: ${typeOf(value, depth + 1)}`,
-  )
+  const fields = entries.map(([name, value]) => {
+    const label = `${inside}${key(name)}${required.has(name) ? '' : '?'}:`
+    const type = typeOf(value, depth + 1)
+    return label + inWidth(type, label.length, depth + 2)
+  })
   return `{\n${fields.join('\n')}\n${'  '.repeat(depth)}}`
 }
 

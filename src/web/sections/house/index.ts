@@ -1,0 +1,4 @@
+import './house.css'
+
+export { HousePage } from './HousePage.js'
+export { PairPage } from './PairPage.js'

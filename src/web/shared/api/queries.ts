@@ -1,0 +1,32 @@
+import { type QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
+import * as client from './client.js'
+
+/** What is kept in the page, by the kind that the live feed names. */
+export const KINDS = ['times', 'thermometers', 'bench', 'devices'] as const
+export type Kind = (typeof KINDS)[number]
+
+export const useBench = () => useQuery({ queryKey: ['bench'], queryFn: client.getBench })
+export const useToday = () => useQuery({ queryKey: ['today'], queryFn: client.today })
+export const useTimes = () => useQuery({ queryKey: ['times'], queryFn: client.listTimes, select: ({ times }) => times })
+/** One time, also when it was removed and the list has it no more. */
+export const useTime = (id: string) => useQuery({ queryKey: ['times', id], queryFn: () => client.getTime(id) })
+export const useThermometers = () =>
+  useQuery({
+    queryKey: ['thermometers'],
+    queryFn: client.listThermometers,
+    select: ({ thermometers }) => thermometers,
+  })
+export const useDevices = () =>
+  useQuery({ queryKey: ['devices'], queryFn: client.listDevices, select: ({ devices }) => devices })
+
+/** Makes the page look again at what changed; Today tells of everything. */
+export function refresh(queries: QueryClient, kinds: readonly Kind[]): Promise<unknown> {
+  const changed = kinds.includes('bench') ? KINDS : kinds
+  return Promise.all([...changed, 'today'].map((kind) => queries.invalidateQueries({ queryKey: [kind] })))
+}
+
+/** A write, after which the page looks again at what it changed. */
+export function useWrite<A, R>(work: (args: A) => Promise<R>, ...kinds: Kind[]) {
+  const queries = useQueryClient()
+  return useMutation({ mutationFn: work, onSuccess: () => refresh(queries, kinds) })
+}

@@ -1,0 +1,32 @@
+import type { UseQueryResult } from '@tanstack/react-query'
+import type { ReactNode } from 'react'
+import { ApiProblem } from '../api/index.js'
+import { Button } from './Button.js'
+import { Words } from './Words.js'
+
+/** What was asked of the server: on its way, answered, or refused in a sentence with a way to ask again. */
+export function Asked<T>({ query, children }: { query: UseQueryResult<T>; children: (data: T) => ReactNode }) {
+  if (query.data !== undefined) return children(query.data)
+  if (query.isError) return <Trouble fault={query.error} again={() => query.refetch()} />
+  return (
+    <p className="quiet waiting" role="status">
+      Reading the bench …
+    </p>
+  )
+}
+
+export function Trouble({ fault, again }: { fault: Error; again?: () => void }) {
+  return (
+    <div className="note" role="alert">
+      <p>
+        <Words>{sentenceOf(fault)}</Words>
+      </p>
+      {again && <Button onClick={again}>Ask again</Button>}
+    </div>
+  )
+}
+
+export const sentenceOf = (fault: unknown): string =>
+  fault instanceof ApiProblem
+    ? fault.body.sentence
+    : 'Something in this page failed that should not have. Load it again; what you typed is kept.'
