@@ -4,11 +4,12 @@ import type { Block } from '../setting/page.js'
 import { hairline, paragraph } from '../setting/paragraph.js'
 import type { CardTexts } from './texts.js'
 
-/** Headings hang in the left column, texts in the right one. */
+/** Headings hang in the left column, texts in the right one; `body` is the size of the texts. */
 export interface Columns {
   readonly left: number
   readonly text: number
   readonly right: number
+  readonly body: number
 }
 
 export interface Sections {
@@ -16,14 +17,14 @@ export interface Sections {
   readonly at: (top: number) => { blocks: Block[]; bottom: number }
 }
 
-const BODY = { size: 12.5 } as const
-const HEADING = { ...BODY, face: 'strong' } as const
+const HEADING = { size: 12.5, face: 'strong' } as const
 /** Between hairline and text, between paragraphs, after the last one. */
 const SPACE = { before: 10, between: 2, after: 8 } as const
 
 /** What stands behind the number and what to take care of; the source's own words in at most so many lines. */
 export function sectionsOf(fonts: Fonts, { behind, care }: CardTexts, columns: Columns, sourceLines: number): Sections {
-  const set = (text: string, most?: number) => broken(fonts, text, BODY, columns.right - columns.text, most)
+  const set = (text: string, most?: number) =>
+    broken(fonts, text, { size: columns.body }, columns.right - columns.text, most)
   const sections = [
     {
       heading: behind.heading,
@@ -43,11 +44,16 @@ export function sectionsOf(fonts: Fonts, { behind, care }: CardTexts, columns: C
   return { height: at(0).bottom, at }
 }
 
-function laid(heading: string, paragraphs: readonly string[][], { left, text, right }: Columns, top: number) {
+function laid(
+  heading: string,
+  paragraphs: readonly string[][],
+  { left, text, right, body: size }: Columns,
+  top: number,
+) {
   let y = top + SPACE.before
   const title = paragraph('H2', [heading], left, y, HEADING).block
   const body = paragraphs.map((lines) => {
-    const { block, bottom } = paragraph('P', lines, text, y, BODY)
+    const { block, bottom } = paragraph('P', lines, text, y, { size })
     y = bottom + SPACE.between
     return block
   })

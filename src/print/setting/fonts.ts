@@ -14,7 +14,7 @@ const fileOf = (name: FontName): string => {
   return require.resolve(`@fontsource/${family}/files/${family}-${subset}-${WEIGHTS[face]}-normal.woff`)
 }
 
-/** A stretch of text in one font, and where it begins; `pen` is where the next one does. */
+/** A stretch of text in one font, and where it begins. */
 export interface Run {
   readonly font: FontName
   readonly text: string
@@ -23,6 +23,9 @@ export interface Run {
 
 /** The narrow space before a unit. The fonts have none: a gap of this many ems is set in its place. */
 const NARROW = { space: '\u202f', ems: 0.2 }
+
+/** The size that texts are measured at. */
+const EM = 1000
 
 /** Figures of one width, so that those under one another line up. */
 const FEATURES: PDFKit.Mixins.OpenTypeFeatures[] = ['tnum', 'kern', 'mark', 'ccmp']
@@ -34,6 +37,8 @@ interface OpenedFont {
 
 /** The fonts of one document: registers, measures and sets text, choosing for each letter a font that has it. */
 export class Fonts {
+  /** Texts already parted, at the size `EM`: laying out measures the same words again and again. */
+  readonly #parted = new Map<string, { runs: Run[]; width: number }>()
   readonly #has = new Map<FontName, (code: number) => boolean>()
 
   constructor(readonly doc: PDFKit.PDFDocument) {
@@ -49,18 +54,27 @@ export class Fonts {
   }
 
   width(text: string, face: Face, size: number): number {
-    return this.#measured(text, face, size).width
+    return this.runs(text, face, size).width
   }
 
   /** Sets a line of text with its left end at `x`, on the baseline `y`. */
   set(text: string, face: Face, size: number, x: number, y: number): void {
-    for (const run of this.#measured(text, face, size).runs) {
+    for (const run of this.runs(text, face, size).runs) {
       this.doc.font(run.font).fontSize(size)
       this.doc.text(run.text, x + run.offset, y, { lineBreak: false, baseline: 'alphabetic', features: FEATURES })
     }
   }
 
-  #measured(text: string, face: Face, size: number): { runs: Run[]; width: number } {
+  /** How a text is parted among the fonts, and the width of the whole; both grow with the size. */
+  runs(text: string, face: Face, size: number): { runs: Run[]; width: number } {
+    const key = `${face} ${text}`
+    const known = this.#parted.get(key) ?? this.#part(text, face)
+    this.#parted.set(key, known)
+    const scale = size / EM
+    return { runs: known.runs.map((run) => ({ ...run, offset: run.offset * scale })), width: known.width * scale }
+  }
+
+  #part(text: string, face: Face): { runs: Run[]; width: number } {
     const runs: Run[] = []
     let offset = 0
     const parts = text.normalize('NFC').split(NARROW.space)
@@ -71,9 +85,9 @@ export class Fonts {
         // The space is written too, so that the text copied out of the PDF has one; the next run starts before its end.
         const ending = !last && j === stretches.length - 1 ? ' ' : ''
         runs.push({ font, text: letters + ending, offset })
-        offset += this.doc.font(font).fontSize(size).widthOfString(letters, { features: FEATURES })
+        offset += this.doc.font(font).fontSize(EM).widthOfString(letters, { features: FEATURES })
       })
-      if (!last) offset += NARROW.ems * size
+      if (!last) offset += NARROW.ems * EM
     })
     return { runs, width: offset }
   }
