@@ -1,4 +1,13 @@
-import { failed, type Problem, problem, type Reading, type Result, registry, type UnitSystem } from '../kernel/index.js'
+import {
+  failed,
+  type Problem,
+  problem,
+  type Reading,
+  type Result,
+  registry,
+  sentenceIn,
+  type UnitSystem,
+} from '../kernel/index.js'
 import { plain } from '../words/index.js'
 
 /** Where a command writes, so that tests can read it. */
@@ -22,16 +31,11 @@ export interface Common {
 export const unitsOf = (options: Common): UnitSystem => (options.us ? 'us' : 'metric')
 
 /** Prints a problem and gives its exit code. */
-export function refuse(output: Output, found: Problem, json = false): number {
-  if (json)
-    output.out(
-      JSON.stringify(
-        { problem: { code: found.code, sentence: plain(found.sentence), details: found.details } },
-        null,
-        2,
-      ),
-    )
-  else output.err(plain(found.sentence))
+export function refuse(output: Output, found: Problem, options: Common = {}): number {
+  const sentence = plain(sentenceIn(found, unitsOf(options)))
+  if (options.json)
+    output.out(JSON.stringify({ problem: { code: found.code, sentence, details: found.details } }, null, 2))
+  else output.err(sentence)
   return registry[found.code].exit
 }
 

@@ -1,5 +1,12 @@
 export { type Clock, type Instant, instantText, SetClock } from './clock.js'
-export { type Problem, type ProblemDetails, problem } from './problems/problem.js'
+export {
+  type Problem,
+  type ProblemDetails,
+  problem,
+  type QuotedDegrees,
+  type QuotedTemperature,
+  sentenceIn,
+} from './problems/problem.js'
 export { type ProblemCode, type Registered, registry } from './problems/registry.js'
 export * from './quantities/index.js'
 export { type Ids, idsFrom, type Random, SeededRandom, uuidV7 } from './random.js'

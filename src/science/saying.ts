@@ -1,12 +1,8 @@
-import { type Seconds, writeDuration } from '../kernel/index.js'
+import { type QuotedDegrees, type QuotedTemperature, type Seconds, writeDuration } from '../kernel/index.js'
 
-/**
- * How the sentences of problems write a quantity: in °C and minutes, the units the program reckons in, and
- * with the digit that a value is refused for (25.01 °C is outside, 25.0 °C would not look it).
- */
-
-/** `21.6 °C`, at most two decimals. */
-export const sayTemperature = (temperature: number): string => `${short(temperature, 2)} °C`
+/** How problems quote a temperature: as a value, so that its sentence can be had in either unit. */
+export const sayTemperature = (temperature: number): QuotedTemperature => ({ celsius: temperature })
+export const sayDegrees = (difference: number): QuotedDegrees => ({ degrees: difference })
 
 /** `9:30`, or `6:00:00` from an hour up; tenths of a second only when there are some. */
 export function sayTime(time: number): string {

@@ -1,14 +1,14 @@
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify'
 import { hasZodFastifySchemaValidationErrors, isResponseSerializationError } from 'fastify-type-provider-zod'
-import { type Problem, problem, registry } from '../kernel/index.js'
+import { type Problem, problem, registry, sentenceIn, type UnitSystem } from '../kernel/index.js'
 import type { ProblemBody } from '../wire/index.js'
 
-/** Sends a problem with the status its registry entry gives. */
-export function sendProblem(reply: FastifyReply, found: Problem): FastifyReply {
+/** Sends a problem with the status its registry entry gives, its sentence in the units of the bench. */
+export function sendProblem(reply: FastifyReply, found: Problem, units: UnitSystem = 'metric'): FastifyReply {
   const { status, help } = registry[found.code]
   const body: ProblemBody = {
     code: found.code,
-    sentence: found.sentence,
+    sentence: sentenceIn(found, units),
     details: { ...found.details },
     help,
     ...(found.field === undefined ? {} : { field: found.field }),

@@ -26,6 +26,9 @@ function keyOf(request: FastifyRequest, route: Route): WriteKey | null | 'bad' {
   return { key, fingerprint: sha256(`${request.method} ${request.url} ${JSON.stringify(request.body ?? null)}`) }
 }
 
+const unitsOf = async (house: House, bench: string) =>
+  (await house.store.read(bench, (rooms) => rooms.house.bench(bench)))?.units ?? 'metric'
+
 async function serve(name: RouteName, route: Route, house: House, request: FastifyRequest, reply: FastifyReply) {
   const context: Context = {
     actor: request.actor,
@@ -44,7 +47,7 @@ async function serve(name: RouteName, route: Route, house: House, request: Fasti
   const call = { house, context, key, params: request.params, query: request.query, body: request.body, request, reply }
   const handle = handlers[name] as unknown as (call: unknown) => Promise<Result<unknown>>
   const done = await handle(call as unknown as Call<RouteName>)
-  if (!done.ok) return sendProblem(reply, done.problem)
+  if (!done.ok) return sendProblem(reply, done.problem, await unitsOf(house, context.bench))
   return typeof route.answer === 'string' ? sendFile(reply, route.answer, done.value as Sent) : reply.send(done.value)
 }
 

@@ -12,13 +12,13 @@ export interface DoseOptions extends Common, BasisOptions {}
 export async function dose(file: string | undefined, options: DoseOptions, output: Output): Promise<number> {
   const units = unitsOf(options)
   const basis = basisFrom(options, units)
-  if (!basis.ok) return refuse(output, basis.problem, options.json)
+  if (!basis.ok) return refuse(output, basis.problem, options)
   const text = await listText(file)
-  if (!text.ok) return refuse(output, text.problem, options.json)
+  if (!text.ok) return refuse(output, text.problem, options)
   const readings = readingsIn(text.value, units)
-  if (!readings.ok) return refuse(output, readings.problem, options.json)
+  if (!readings.ok) return refuse(output, readings.problem, options)
   const found = doseOf(basis.value, readings.value)
-  if (!found.ok) return refuse(output, found.problem, options.json)
+  if (!found.ok) return refuse(output, found.problem, options)
   const view = viewOf(basis.value, readings.value, found.value, options)
   if (options.json) {
     output.out(JSON.stringify(view, null, 2))

@@ -6,9 +6,9 @@ import { type Common, type Output, refuse, unitsOf } from '../output.js'
 /** Prints how a pasted table of times is read, line by line. Keeps nothing. */
 export async function table(file: string | undefined, options: Common, output: Output): Promise<number> {
   const text = await listText(file)
-  if (!text.ok) return refuse(output, text.problem, options.json)
+  if (!text.ok) return refuse(output, text.problem, options)
   const read = readTable(text.value, writerFor(unitsOf(options)))
-  if (!read.ok) return refuse(output, read.problem, options.json)
+  if (!read.ok) return refuse(output, read.problem, options)
   if (options.json) {
     output.out(JSON.stringify(read.value, null, 2))
     return 0

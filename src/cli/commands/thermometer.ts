@@ -23,14 +23,13 @@ function checkOf(text: string, system: UnitSystem): Result<ThermometerCheck> {
 /** Prints the true temperature behind a reading. */
 export async function thermometer(options: ThermometerOptions, output: Output): Promise<number> {
   const units = unitsOf(options)
-  if (options.read === undefined)
-    return refuse(output, usage('Say what the thermometer reads: --read 20.4C.'), options.json)
+  if (options.read === undefined) return refuse(output, usage('Say what the thermometer reads: --read 20.4C.'), options)
   const read = typed(readTemperature(options.read, { system: units }))
-  if (!read.ok) return refuse(output, read.problem, options.json)
+  if (!read.ok) return refuse(output, read.problem, options)
   const checks = all((options.check ?? []).map((text) => checkOf(text, units)))
-  if (!checks.ok) return refuse(output, checks.problem, options.json)
+  if (!checks.ok) return refuse(output, checks.problem, options)
   const correction = correctionOf(checks.value)
-  if (!correction.ok) return refuse(output, correction.problem, options.json)
+  if (!correction.ok) return refuse(output, correction.problem, options)
   const found = correction.value.at(read.value)
   const view = viewOf(found, units)
   if (options.json) output.out(JSON.stringify(view, null, 2))

@@ -48,12 +48,12 @@ function askedOf(options: TimeOptions): Result<Asked> {
 /** Prints the developing time at a temperature, from points given here or from a stored time. */
 export async function time(options: TimeOptions, output: Output): Promise<number> {
   const asked = askedOf(options)
-  if (!asked.ok) return refuse(output, asked.problem, options.json)
+  if (!asked.ok) return refuse(output, asked.problem, options)
   const answer =
     options.stored === undefined
       ? fromPoints(options, asked.value)
       : await storedAnswer(options.stored, asked.value, unitsOf(options))
-  if (!answer.ok) return refuse(output, answer.problem, options.json)
+  if (!answer.ok) return refuse(output, answer.problem, options)
   for (const line of options.json ? [JSON.stringify(answer.value.view, null, 2)] : linesOf(answer.value, options))
     output.out(options.json ? line : plain(line))
   return 0

@@ -111,12 +111,11 @@ async function addCheckTo(
   return ok(null)
 }
 
-const degrees = (value: number): string => `${value.toFixed(1)} °C`
 const scaleOf = (record: ThermometerRecord, read: number) => ({
-  read: degrees(read),
+  read: { celsius: read },
   name: record.name,
-  low: degrees(record.scaleLow),
-  high: degrees(record.scaleHigh),
+  low: { celsius: record.scaleLow },
+  high: { celsius: record.scaleHigh },
 })
 
 export async function checkThermometer(

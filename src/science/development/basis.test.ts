@@ -122,13 +122,13 @@ describe('what a basis is refused for', () => {
       'times.too-many-points',
       'points',
     ],
-    ['4 s', ordinary([fine, point(21, 4)]), 'times.impossible-point', 'points[1]'],
-    ['a time over 6 h', ordinary([point(20, 21_601)]), 'times.impossible-point', 'points[0]'],
-    ['no number as time', ordinary([point(20, Number.NaN)]), 'times.impossible-point', 'points[0]'],
-    ['endless time', ordinary([point(20, Number.POSITIVE_INFINITY)]), 'times.impossible-point', 'points[0]'],
-    ['below 0 °C', ordinary([point(-0.1, 600)]), 'times.impossible-point', 'points[0]'],
-    ['over 45 °C', ordinary([point(45.1, 600)]), 'times.impossible-point', 'points[0]'],
-    ['no number as temperature', ordinary([point(Number.NaN, 600)]), 'times.impossible-point', 'points[0]'],
+    ['4 s', ordinary([fine, point(21, 4)]), 'times.impossible-time', 'points[1]'],
+    ['a time over 6 h', ordinary([point(20, 21_601)]), 'times.impossible-time', 'points[0]'],
+    ['no number as time', ordinary([point(20, Number.NaN)]), 'times.impossible-time', 'points[0]'],
+    ['endless time', ordinary([point(20, Number.POSITIVE_INFINITY)]), 'times.impossible-time', 'points[0]'],
+    ['below 0 °C', ordinary([point(-0.1, 600)]), 'times.impossible-temperature', 'points[0]'],
+    ['over 45 °C', ordinary([point(45.1, 600)]), 'times.impossible-temperature', 'points[0]'],
+    ['no number as temperature', ordinary([point(Number.NaN, 600)]), 'times.impossible-temperature', 'points[0]'],
     [
       'two times at one temperature',
       ordinary([point(24, 400), fine, point(20.005, 601)]),
@@ -179,8 +179,10 @@ describe('what a basis is refused for', () => {
   })
 
   it('names both times and temperatures', () => {
-    expect(refusal(ordinary([fine, point(24, 630)])).sentence).toContain('10:30 at 24 °C is longer than 10:00 at 20 °C')
-    expect(refusal(ordinary([point(60, 600)])).sentence).toContain('10:00 at 60 °C')
+    expect(refusal(ordinary([fine, point(24, 630)])).sentence).toContain(
+      '10:30 at 24\u202f°C is longer than 10:00 at 20\u202f°C',
+    )
+    expect(refusal(ordinary([point(60, 600)])).sentence).toContain('10:00 at 60\u202f°C')
   })
 })
 

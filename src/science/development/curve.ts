@@ -114,7 +114,7 @@ function refusalAt(kind: DeveloperKind, range: TimeBasis['usable'], temperature:
     const details = { text: sayTemperature(temperature), what: 'the temperature of a developer' }
     return problem('quantity.out-of-range', {
       ...details,
-      low: LIMITS.temperature.from,
+      low: sayTemperature(LIMITS.temperature.from),
       high: sayTemperature(LIMITS.temperature.to),
     })
   }

@@ -55,7 +55,7 @@ describe('time at a temperature', () => {
     for (const t of [14.99, 25.01]) {
       const refused = timeAt(narrow, celsius(t))
       expect(refused).toMatchObject({ ok: false, problem: { code: 'times.outside-usable-range' } })
-      expect(!refused.ok && refused.problem.sentence).toContain(`${t} °C is outside 15 °C to 25 °C`)
+      expect(!refused.ok && refused.problem.sentence).toContain(`${t}\u202f°C is outside 15\u202f°C to 25\u202f°C`)
     }
     expect(timeAt(narrow, Number.NaN as Celsius)).toMatchObject({ problem: { code: 'quantity.out-of-range' } })
   })

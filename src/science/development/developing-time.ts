@@ -1,5 +1,5 @@
 import { type Celsius, failed, ok, type Problem, problem, type Result, type Seconds } from '../../kernel/index.js'
-import { sayTemperature, short } from '../saying.js'
+import { sayDegrees, short } from '../saying.js'
 import { timeBand } from './band.js'
 import { curveOf, possibleTime, timeOn } from './curve.js'
 import type { DevelopingTime, Factor, Modifier, Origin, Position, TimeBasis } from './definition.js'
@@ -76,10 +76,10 @@ function wrongError(thermometerError: number): Problem | null {
   const { most } = LIMITS.thermometerError
   if (thermometerError >= 0 && thermometerError <= most) return null
   const details = {
-    text: sayTemperature(thermometerError),
+    text: sayDegrees(thermometerError),
     what: 'the error of a thermometer',
-    low: 0,
-    high: sayTemperature(most),
+    low: sayDegrees(0),
+    high: sayDegrees(most),
   }
   return problem('quantity.out-of-range', details, 'thermometerError')
 }

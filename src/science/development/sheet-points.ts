@@ -1,4 +1,4 @@
-import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { failed, ok, type Problem, problem, type Result } from '../../kernel/index.js'
 import { sayTemperature, sayTime } from '../saying.js'
 import type { BasisInput, SheetPoint } from './definition.js'
 import { LIMITS } from './limits.js'
@@ -13,9 +13,8 @@ export function sheetPoints(input: BasisInput): Result<readonly SheetPoint[]> {
   if (count > LIMITS.points.most)
     return failed(problem('times.too-many-points', { count, most: LIMITS.points.most }, 'points'))
   for (const [index, point] of input.points.entries()) {
-    const reason = whyImpossible(point)
-    if (reason !== null)
-      return failed(problem('times.impossible-point', { ...said(point), reason }, `points[${index}]`))
+    const wrong = impossible(point, `points[${index}]`)
+    if (wrong !== null) return failed(wrong)
   }
   const points = withoutRepeats([...input.points].sort((one, other) => one.temperature - other.temperature))
   if (input.kind === 'fixed' && points.length !== 1)
@@ -23,13 +22,15 @@ export function sheetPoints(input: BasisInput): Result<readonly SheetPoint[]> {
   return checkedOrder(input, points)
 }
 
-function whyImpossible({ temperature, time }: SheetPoint): string | null {
+function impossible(point: SheetPoint, field: string): Problem | null {
   const [baths, times] = [LIMITS.temperature, LIMITS.pointTime]
-  if (!(temperature >= baths.from && temperature <= baths.to))
-    return `a developer is between ${baths.from} and ${sayTemperature(baths.to)}`
-  if (!(time >= times.from && time <= times.to))
-    return `a developing time is between ${sayTime(times.from)} and ${sayTime(times.to)}`
-  return null
+  if (!(point.temperature >= baths.from && point.temperature <= baths.to)) {
+    const bounds = { low: sayTemperature(baths.from), high: sayTemperature(baths.to) }
+    return problem('times.impossible-temperature', { ...said(point), ...bounds }, field)
+  }
+  if (point.time >= times.from && point.time <= times.to) return null
+  const bounds = { low: sayTime(times.from), high: sayTime(times.to) }
+  return problem('times.impossible-time', { ...said(point), ...bounds }, field)
 }
 
 const atOneTemperature = (one: SheetPoint, other: SheetPoint): boolean =>

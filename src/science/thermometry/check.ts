@@ -1,5 +1,5 @@
 import { failed, ok, problem, type Result } from '../../kernel/index.js'
-import { sayTemperature } from '../saying.js'
+import { sayDegrees, sayTemperature } from '../saying.js'
 import type { CheckMethod } from './definition.js'
 import { THERMOMETER_LIMITS } from './limits.js'
 
@@ -32,7 +32,7 @@ export function checkIsPossible(method: CheckMethod, scaleLow: number, scaleHigh
   const { scale, shortestScale } = THERMOMETER_LIMITS
   const [low, high] = [sayTemperature(scaleLow), sayTemperature(scaleHigh)]
   if (!(scaleLow >= scale.low && scaleHigh <= scale.high && scaleHigh - scaleLow >= shortestScale))
-    return failed(problem('thermometer.bad-scale', { low, high }, 'scale'))
+    return failed(problem('thermometer.bad-scale', { low, high, shortest: sayDegrees(shortestScale) }, 'scale'))
   const needed = neededBy(method, scaleLow, scaleHigh)
   if (needed !== null)
     return failed(problem('thermometer.method-out-of-scale', { method: NAMES[method], needed, low, high }, 'method'))

@@ -8,7 +8,7 @@ import {
   problem,
   type Result,
 } from '../../kernel/index.js'
-import { sayTemperature } from '../saying.js'
+import { sayDegrees, sayTemperature } from '../saying.js'
 import type { CorrectedReading, Correction, CorrectionBasis, ThermometerCheck } from './definition.js'
 import { THERMOMETER_LIMITS as LIMITS } from './limits.js'
 
@@ -50,7 +50,7 @@ export function wrongCheck({ read, true: truth }: { readonly read: number; reado
     if (!(value >= low && value <= high))
       return problem(
         'quantity.out-of-range',
-        { text: sayTemperature(value), what: 'a temperature', low, high: sayTemperature(high) },
+        { text: sayTemperature(value), what: 'a temperature', low: sayTemperature(low), high: sayTemperature(high) },
         field,
       )
   const error = Math.abs(read - truth)
@@ -58,8 +58,8 @@ export function wrongCheck({ read, true: truth }: { readonly read: number; reado
   const details = {
     read: sayTemperature(read),
     true: sayTemperature(truth),
-    error: sayTemperature(error),
-    most: sayTemperature(LIMITS.error),
+    error: sayDegrees(error),
+    most: sayDegrees(LIMITS.error),
   }
   return problem('thermometer.error-too-large', details, field)
 }

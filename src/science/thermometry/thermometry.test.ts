@@ -91,7 +91,7 @@ describe('correction', () => {
     const refused = correctionOf([check(21, 19), check(20, 20)])
     expect(refused).toMatchObject({ problem: { code: 'thermometer.checks-contradict' } })
     expect(!refused.ok && refused.problem.sentence).toContain(
-      'Reading 20 °C was a true 20 °C, but the higher reading 21 °C was a true 19 °C',
+      'Reading 20\u202f°C was a true 20\u202f°C, but the higher reading 21\u202f°C was a true 19\u202f°C',
     )
     expect(correctionOf([check(20, 20), check(21, 20)]).ok).toBe(false)
   })
