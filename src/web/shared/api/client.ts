@@ -1,7 +1,7 @@
 // Written by scripts/generate-client.mjs from docs/openapi.json; changes made here are lost.
 import { address, send } from './transport.js'
 
-export type AddCheck = {
+export type AddCheckInput = {
   method: 'entered' | 'comparison' | 'ice' | 'boiling'
   read_c: number
   true_c?: number
@@ -9,15 +9,15 @@ export type AddCheck = {
   pressure_hpa?: number
 }
 
-export type AddClassSet = {
-  trusted_id: Id | null
+export type AddClassSetInput = {
+  trusted_id: IdInput | null
   readings: Array<{
-    thermometer_id: Id
+    thermometer_id: IdInput
     read_c: number
   }>
 }
 
-export type AddThermometer = ThermometerStatement
+export type AddThermometerInput = ThermometerStatementInput
 
 export type BenchView = {
   name: string
@@ -42,14 +42,14 @@ export type ClassSetResult = {
   }>
 }
 
-export type CorrectThermometer = {
+export type CorrectThermometerInput = {
   seen_revision: number
-  statement: ThermometerStatement
+  statement: ThermometerStatementInput
 }
 
-export type CorrectTime = {
+export type CorrectTimeInput = {
   seen_revision: number
-  statement: TimeStatement
+  statement: TimeStatementInput
 }
 
 export type DemoResult = {
@@ -75,16 +75,14 @@ export type Health = {
 /** UUID version 7. */
 export type Id = string
 
+/** UUID version 7. */
+export type IdInput = string
+
 /** UTC, ISO 8601, milliseconds. */
 export type Instant = string
 
-export type KeepTimes = {
-  times: TimeStatement[]
-}
-
-export type Pair = {
-  code: string
-  name: string
+export type KeepTimesInput = {
+  times: TimeStatementInput[]
 }
 
 export type PairingCode = {
@@ -92,6 +90,11 @@ export type PairingCode = {
   address: string
   expires_at: Instant
   qr_svg: string
+}
+
+export type PairInput = {
+  code: string
+  name: string
 }
 
 export type PastedReading = {
@@ -132,7 +135,7 @@ export type PastedReading = {
   count: number
 }
 
-export type PastedText = {
+export type PastedTextInput = {
   text: string
 }
 
@@ -151,7 +154,7 @@ export type RestoreResult = {
   data_version: number
 }
 
-export type Settings = {
+export type SettingsInput = {
   name: string
   units: 'metric' | 'us'
   paper: 'A4' | 'Letter'
@@ -163,7 +166,17 @@ export type SheetPoint = {
   time_s: number
 }
 
+export type SheetPointInput = {
+  temperature_c: number
+  time_s: number
+}
+
 export type TemperatureRange = {
+  from_c: number
+  to_c: number
+}
+
+export type TemperatureRangeInput = {
   from_c: number
   to_c: number
 }
@@ -195,12 +208,12 @@ export type ThermometerRecords = {
   thermometers: ThermometerRecord[]
 }
 
-export type ThermometerStatement = {
+export type ThermometerStatementInput = {
   name: string
   kind: 'spirit' | 'mercury' | 'digital' | 'dial' | 'other'
   scale_low_c: number
   scale_high_c: number
-  note: string
+  note?: string
 }
 
 export type TimeAnswer = {
@@ -265,15 +278,15 @@ export type TimeRecords = {
   times: TimeRecord[]
 }
 
-export type TimeStatement = {
+export type TimeStatementInput = {
   film: string
-  exposure_index: number | null
+  exposure_index?: number | null
   developer: string
-  dilution_parts: number[] | null
-  agitation: string
-  kind: 'ordinary' | 'single-bath' | 'fixed'
-  law: 'exponential' | 'arrhenius'
-  developer_class:
+  dilution_parts?: number[] | null
+  agitation?: string
+  kind?: 'ordinary' | 'single-bath' | 'fixed'
+  law?: 'exponential' | 'arrhenius'
+  developer_class?:
     | 'unknown'
     | 'metol'
     | 'hydroquinone'
@@ -282,13 +295,13 @@ export type TimeStatement = {
     | 'pyro'
     | 'glycin'
     | 'p-aminophenol'
-  coefficient: number | null
-  usable: TemperatureRange | null
-  window: TemperatureRange | null
-  points: SheetPoint[]
-  source_words: string
-  source_origin: 'sheet' | 'own-note' | 'measured'
-  note: string
+  coefficient?: number | null
+  usable?: TemperatureRangeInput | null
+  window?: TemperatureRangeInput | null
+  points: SheetPointInput[]
+  source_words?: string
+  source_origin?: 'sheet' | 'own-note' | 'measured'
+  note?: string
 }
 
 export type TodayView = {
@@ -322,14 +335,14 @@ export type UndoTimeBody = {
 export type AnswerTimeQuery = {
   at_c: number
   thermometer_error_c?: number
-  thermometer_id?: Id
+  thermometer_id?: IdInput
   factor?: number
 }
 
 export type TimeCardQuery = {
   at_c?: number
   thermometer_error_c?: number
-  thermometer_id?: Id
+  thermometer_id?: IdInput
   factor?: number
   paper?: 'A4' | 'Letter'
 }
@@ -365,22 +378,22 @@ export const feedAddress = (): string => address('/api/feed')
 export const listTimes = () => send<TimeRecords>('GET', '/api/times')
 
 /** Keeps one or more developing times. */
-export const keepTimes = (body: KeepTimes) => send<TimeRecords>('POST', '/api/times', { body, writes: true })
+export const keepTimes = (body: KeepTimesInput) => send<TimeRecords>('POST', '/api/times', { body })
 
 /** One developing time. */
 export const getTime = (id: string) => send<TimeRecord>('GET', `/api/times/${encodeURIComponent(id)}`)
 
 /** Corrects a developing time; the old one stays on record. */
-export const correctTime = (id: string, body: CorrectTime) =>
-  send<TimeRecord>('PUT', `/api/times/${encodeURIComponent(id)}`, { body, writes: true })
+export const correctTime = (id: string, body: CorrectTimeInput) =>
+  send<TimeRecord>('PUT', `/api/times/${encodeURIComponent(id)}`, { body })
 
 /** Removes a developing time; undo brings it back. */
 export const removeTime = (id: string, body: RemoveTimeBody) =>
-  send<TimeRecord>('DELETE', `/api/times/${encodeURIComponent(id)}`, { body, writes: true })
+  send<TimeRecord>('DELETE', `/api/times/${encodeURIComponent(id)}`, { body })
 
 /** Goes back to the state before the last change. */
 export const undoTime = (id: string, body: UndoTimeBody) =>
-  send<TimeRecord>('POST', `/api/times/${encodeURIComponent(id)}/undo`, { body, writes: true })
+  send<TimeRecord>('POST', `/api/times/${encodeURIComponent(id)}/undo`, { body })
 
 /** The developing time at a temperature, with its factors and band. */
 export const answerTime = (id: string, query: AnswerTimeQuery) =>
@@ -391,67 +404,65 @@ export const timeCardAddress = (id: string, query: TimeCardQuery = {}): string =
   address(`/api/times/${encodeURIComponent(id)}/card.pdf`, query)
 
 /** Reads a pasted table line by line; keeps nothing. */
-export const readTable = (body: PastedText) => send<PastedReading>('POST', '/api/times/read-table', { body })
+export const readTable = (body: PastedTextInput) => send<PastedReading>('POST', '/api/times/read-table', { body })
 
 /** All thermometers with their checks. */
 export const listThermometers = () => send<ThermometerRecords>('GET', '/api/thermometers')
 
 /** Adds a thermometer. */
-export const addThermometer = (body: AddThermometer) =>
-  send<ThermometerRecord>('POST', '/api/thermometers', { body, writes: true })
+export const addThermometer = (body: AddThermometerInput) =>
+  send<ThermometerRecord>('POST', '/api/thermometers', { body })
 
 /** Corrects what is said of a thermometer. */
-export const correctThermometer = (id: string, body: CorrectThermometer) =>
-  send<ThermometerRecord>('PUT', `/api/thermometers/${encodeURIComponent(id)}`, { body, writes: true })
+export const correctThermometer = (id: string, body: CorrectThermometerInput) =>
+  send<ThermometerRecord>('PUT', `/api/thermometers/${encodeURIComponent(id)}`, { body })
 
 /** Removes a thermometer; undo brings it back. */
 export const removeThermometer = (id: string, body: RemoveThermometerBody) =>
-  send<ThermometerRecord>('DELETE', `/api/thermometers/${encodeURIComponent(id)}`, { body, writes: true })
+  send<ThermometerRecord>('DELETE', `/api/thermometers/${encodeURIComponent(id)}`, { body })
 
 /** Goes back to the state before the last change. */
 export const undoThermometer = (id: string, body: UndoThermometerBody) =>
-  send<ThermometerRecord>('POST', `/api/thermometers/${encodeURIComponent(id)}/undo`, { body, writes: true })
+  send<ThermometerRecord>('POST', `/api/thermometers/${encodeURIComponent(id)}/undo`, { body })
 
 /** Notes one check of a thermometer. */
-export const checkThermometer = (id: string, body: AddCheck) =>
-  send<ThermometerRecord>('POST', `/api/thermometers/${encodeURIComponent(id)}/checks`, { body, writes: true })
+export const checkThermometer = (id: string, body: AddCheckInput) =>
+  send<ThermometerRecord>('POST', `/api/thermometers/${encodeURIComponent(id)}/checks`, { body })
 
 /** Withdraws a check that was wrong. */
 export const withdrawCheck = (id: string, body: WithdrawCheckBody) =>
-  send<ThermometerRecord>('POST', `/api/checks/${encodeURIComponent(id)}/withdraw`, { body, writes: true })
+  send<ThermometerRecord>('POST', `/api/checks/${encodeURIComponent(id)}/withdraw`, { body })
 
 /** Several thermometers in one beaker: offsets for all. */
-export const addClassSet = (body: AddClassSet) =>
-  send<ClassSetResult>('POST', '/api/class-sets', { body, writes: true })
+export const addClassSet = (body: AddClassSetInput) => send<ClassSetResult>('POST', '/api/class-sets', { body })
 
 /** The bench, its settings and who is asking. */
 export const getBench = () => send<BenchView>('GET', '/api/bench')
 
 /** Changes the settings of the bench. */
-export const changeSettings = (body: Settings) => send<BenchView>('PUT', '/api/bench', { body, writes: true })
+export const changeSettings = (body: SettingsInput) => send<BenchView>('PUT', '/api/bench', { body })
 
 /** Opens the demo bench, all invented. */
-export const openDemo = (body: OpenDemoBody) => send<DemoResult>('POST', '/api/demo', { body, writes: true })
+export const openDemo = (body: OpenDemoBody) => send<DemoResult>('POST', '/api/demo', { body })
 
 /** Removes the demo bench and everything on it. */
-export const removeDemo = (body: RemoveDemoBody) => send<DemoResult>('DELETE', '/api/demo', { body, writes: true })
+export const removeDemo = (body: RemoveDemoBody) => send<DemoResult>('DELETE', '/api/demo', { body })
 
 /** Where to open: Everything kept, as one file. */
 export const backupAddress = (): string => address('/api/backup')
 
 /** Puts a backup in place of everything kept. */
-export const restore = () => send<RestoreResult>('POST', '/api/restore', { writes: true })
+export const restore = (body: Blob | string) => send<RestoreResult>('POST', '/api/restore', { body })
 
 /** Makes a one-time code to pair a phone. */
-export const newPairingCode = (body: NewPairingCodeBody) =>
-  send<PairingCode>('POST', '/api/pairing-codes', { body, writes: true })
+export const newPairingCode = (body: NewPairingCodeBody) => send<PairingCode>('POST', '/api/pairing-codes', { body })
 
 /** Pairs this device by a one-time code. */
-export const pair = (body: Pair) => send<DeviceView>('POST', '/api/pair', { body, writes: true })
+export const pair = (body: PairInput) => send<DeviceView>('POST', '/api/pair', { body })
 
 /** The paired devices. */
 export const listDevices = () => send<Devices>('GET', '/api/devices')
 
 /** Ends the pairing of a device. */
 export const removeDevice = (id: string, body: RemoveDeviceBody) =>
-  send<Devices>('DELETE', `/api/devices/${encodeURIComponent(id)}`, { body, writes: true })
+  send<Devices>('DELETE', `/api/devices/${encodeURIComponent(id)}`, { body })
