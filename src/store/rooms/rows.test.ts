@@ -116,6 +116,7 @@ describe('names', () => {
   it('are ordered as people look them up, and never as equal when they differ', () => {
     const names = ['Pan 1000', 'pan 100', 'Édition', 'apo', 'Pan 100']
     expect(names.sort(compareNames)).toEqual(['apo', 'Édition', 'Pan 100', 'pan 100', 'Pan 1000'])
+    expect(compareNames('Pan 400', 'Pan 1000')).toBeLessThan(0)
     expect(compareNames('a', 'A')).toBeGreaterThan(0)
     expect(compareNames('a', 'a')).toBe(0)
   })
