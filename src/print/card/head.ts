@@ -18,7 +18,7 @@ interface Part {
 }
 
 const parts = ({ film, developer, lead, rest, band }: CardTexts, tight: boolean): Part[] => [
-  { role: 'H1', text: film, face: 'strong', ink: 'ink', size: 22, least: 16, space: 0, most: 2 },
+  { role: 'H1', text: film, face: 'strong', ink: 'ink', size: 22, least: 16, space: 0, most: 3 },
   { role: 'P', text: developer, face: 'text', ink: 'ink', size: 15, least: 13.5, space: 2, most: tight ? 2 : 3 },
   {
     role: 'P',

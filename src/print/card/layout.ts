@@ -36,7 +36,7 @@ const GIVING_WAY = [
   { sourceLines: 3, tight: true },
   { sourceLines: 1, tight: true },
 ] as const
-const TIGHT = { hang: 112, body: 12 } as const
+const TIGHT = { hang: 122, body: 12 } as const
 const OPEN = { hang: CARD.left + CARD.gap, body: 12.5 } as const
 /** Left free between the last pencil line and the foot. */
 const FOOT = 30

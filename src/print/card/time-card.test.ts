@@ -80,22 +80,21 @@ function extents({ blocks }: Page): Extent[] {
   return [...lines, ...figures]
 }
 
-function expectWellSet(page: Page): void {
+/** What is wrong with a page: over the margins, or on one another. */
+function faults(page: Page): string[] {
   const all = extents(page)
   const { margin, width, height } = page
-  all.forEach((each, i) => {
-    const inside =
-      each.left >= margin - 0.1 &&
-      each.right <= width - margin + 0.1 &&
-      each.top >= margin - 6 &&
-      each.bottom <= height - margin + 4
-    expect(inside, `“${each.what}” inside the margins`).toBe(true)
-    for (const other of all.slice(i + 1)) {
-      const apart =
-        each.right <= other.left || other.right <= each.left || each.bottom <= other.top || other.bottom <= each.top
-      expect(apart, `“${each.what}” apart from “${other.what}”`).toBe(true)
-    }
-  })
+  const inside = (each: Extent) =>
+    each.left >= margin - 0.1 &&
+    each.right <= width - margin + 0.1 &&
+    each.top >= margin - 6 &&
+    each.bottom <= height - margin + 4
+  const apart = (a: Extent, b: Extent) =>
+    a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top
+  return all.flatMap((each, i) => [
+    ...(inside(each) ? [] : [`“${each.what}” over the margin`]),
+    ...all.slice(i + 1).flatMap((other) => (apart(each, other) ? [] : [`“${each.what}” on “${other.what}”`])),
+  ])
 }
 
 const crowded: Partial<TimeCardInput> = {
@@ -129,7 +128,7 @@ const papers: readonly [PaperName, UnitSystem][] = [
 
 describe.each(cases)('the card of %s', (_, input) => {
   it.each(papers)('is well set on %s in %s units', (paper, units) => {
-    expectWellSet(timeCardPage({ ...input, paper, units }, fonts))
+    expect(faults(timeCardPage({ ...input, paper, units }, fonts))).toEqual([])
   })
 
   it('has no text under 12 pt, and its time at 24 pt at least', () => {

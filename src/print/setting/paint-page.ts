@@ -67,11 +67,13 @@ function table(fonts: Fonts, { head, rows }: Table): PDFKit.PDFStructureElement 
 const headingOf = (scope: 'Column' | 'Row') => ({ scope }) as PDFKit.Mixins.StructureElementOptions
 
 function setLines(fonts: Fonts, lines: readonly Line[]): void {
-  for (const line of lines) {
+  lines.forEach((line, i) => {
     const x = line.anchor === 'start' ? line.x : line.x - fonts.width(line.text, line.face, line.size)
     fonts.doc.fillColor(PAPER_TONES[line.ink])
-    fonts.set(line.text, line.face, line.size, x, line.y)
-  }
+    // The space where a line is broken, so that the words stay apart when the paragraph is read or copied.
+    const ending = i < lines.length - 1 ? ' ' : ''
+    fonts.set(line.text + ending, line.face, line.size, x, line.y)
+  })
 }
 
 function paintRules(doc: PDFKit.PDFDocument, { rules }: Rules): void {
