@@ -8,7 +8,7 @@ export const unreadable = (reason: string): Problem => problem('house.backup-unr
 type Line = Partial<Head> & Partial<RowLine> & Partial<Omit<Tail, 'version'>>
 
 /**
- * Checks the lines of a backup one by one, handing good rows on; at the end count and checksum decide.
+ * Checks the lines of a backup one by one (with or without their line feeds), handing good rows on; at the end count and checksum decide.
  * Whatever was handed on before a failure has to be thrown away by the caller.
  */
 export async function checkLines(
@@ -20,7 +20,8 @@ export async function checkLines(
   let rows = 0
   let number = 0
   let ended = false
-  for await (const text of lines) {
+  for await (const given of lines) {
+    const text = given.endsWith('\n') ? given.slice(0, -1) : given
     number++
     // The line feed at the very end of a file may show as an empty line.
     if (ended && text === '') continue

@@ -8,7 +8,7 @@ import { FORMAT, FORMAT_VERSION, type Head, LinesSum, type Row, type RowLine, ty
 /** How many rows are held in memory at a time. */
 const BATCH = 500
 
-/** The lines of a backup, without line feeds, from one moment's data. */
+/** The lines of a backup, each with its line feed, from one moment's data: one after the other they are the file. */
 export async function* backupLines(db: Db, madeAt: Instant): AsyncGenerator<string> {
   const sum = new LinesSum()
   let rows = 0
@@ -16,7 +16,7 @@ export async function* backupLines(db: Db, madeAt: Instant): AsyncGenerator<stri
   const line = (content: Head | RowLine): string => {
     const text = JSON.stringify(content)
     sum.add(text)
-    return text
+    return `${text}\n`
   }
   yield line({
     format: FORMAT,
@@ -32,7 +32,7 @@ export async function* backupLines(db: Db, madeAt: Instant): AsyncGenerator<stri
     }
   }
   const tail: Tail = { end: true, rows, sha256: sum.hex() }
-  yield JSON.stringify(tail)
+  yield `${JSON.stringify(tail)}\n`
 }
 
 /** All rows by primary key, a batch at a time. */

@@ -84,10 +84,11 @@ export const thermometerOf = (
   ...changes,
 })
 
+/** The lines of a backup without their line feeds. */
 export async function linesOf(store: Store): Promise<string[]> {
-  const lines: string[] = []
-  for await (const line of store.backup()) lines.push(line)
-  return lines
+  let file = ''
+  for await (const line of store.backup()) file += line
+  return file.replace(/\n$/, '').split('\n')
 }
 
 export async function* streamOf(lines: readonly string[]): AsyncGenerator<string> {
