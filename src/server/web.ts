@@ -17,11 +17,10 @@ export async function registerWeb(app: FastifyInstance, house: House): Promise<v
       wildcard: true,
     })
   app.setNotFoundHandler((request, reply) => {
+    // Only the path counts: a page may be asked for with a decimal in its query, such as ?at=21.6.
+    const path = request.url.split('?')[0] ?? ''
     const isPage =
-      request.method === 'GET' &&
-      !request.url.startsWith('/api') &&
-      !request.url.startsWith('/assets/') &&
-      !/\.\w+(\?|$)/.test(request.url)
+      request.method === 'GET' && !path.startsWith('/api') && !path.startsWith('/assets/') && !/\.\w+$/.test(path)
     if (folder === null || !isPage)
       return sendProblem(reply, problem('request.no-such-route', { path: request.url.slice(0, 200) }))
     return reply.header('cache-control', 'no-cache').sendFile('index.html', folder)
