@@ -189,6 +189,39 @@ export const registry = define({
     help: 'times#dose',
   },
 
+  // Loads
+  'loads.no-films': {
+    sentence: 'A shared time needs at least one film with a time; {count} were given.',
+    status: 422,
+    exit: 65,
+    help: 'times#mixed',
+  },
+  'loads.times-too-far-apart': {
+    sentence:
+      'The times of these films are too far apart for one tank: film {film} would depart by {departs}. Put it in a tank of its own.',
+    status: 422,
+    exit: 65,
+    help: 'times#mixed',
+  },
+  'loads.impossible': {
+    sentence: 'No arrangement meets all limits at once.',
+    status: 422,
+    exit: 65,
+    help: 'times#mixed',
+  },
+  'loads.out-of-time': {
+    sentence: 'No arrangement was found within {limit} s. Allow more time, or plan fewer rolls at once.',
+    status: 503,
+    exit: 75,
+    help: 'times#mixed',
+  },
+  'loads.cancelled': {
+    sentence: 'The search for an arrangement was cancelled.',
+    status: 503,
+    exit: 75,
+    help: 'times#mixed',
+  },
+
   // Thermometers
   'thermometer.method-out-of-scale': {
     sentence: '{method} needs a thermometer that reads {needed}; this one reads {low} to {high}.',
@@ -229,6 +262,19 @@ export const registry = define({
     exit: 65,
     help: 'thermometers#class-set',
   },
+  'thermometer.check-withdrawn': {
+    sentence: 'This check was withdrawn already and counts for nothing. Check the thermometer again instead.',
+    status: 409,
+    exit: 65,
+    help: 'thermometers#checking',
+  },
+  'thermometer.scale-leaves-out': {
+    sentence:
+      'A scale from {low} to {high} leaves out {read}, which this thermometer read at a check. Correct the scale, or withdraw that check first.',
+    status: 422,
+    exit: 65,
+    help: 'thermometers#scale',
+  },
   'thermometer.same-twice': {
     sentence: '{name} is in this set twice.',
     status: 422,
@@ -266,6 +312,12 @@ export const registry = define({
   // The house: benches, devices, backup
   'house.demo-open': { sentence: 'The demo bench is already there.', status: 409, exit: 65, help: 'house#demo' },
   'house.demo-not-open': { sentence: 'There is no demo bench to remove.', status: 409, exit: 65, help: 'house#demo' },
+  'house.zone-unknown': {
+    sentence: '“{zone}” is not a time zone. Name it by continent and city, like Europe/Lisbon, or write UTC.',
+    status: 422,
+    exit: 65,
+    help: 'house#settings',
+  },
   'house.pairing-code-wrong': {
     sentence:
       'That code is not valid: a code works once and for ten minutes. Ask for a new one at the computer that runs the program.',

@@ -1,0 +1,53 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { expectOk, minutes, seconds } from '../../kernel/index.js'
+import { sharedTime, type Wanted } from './shared-time.js'
+
+const wanting = (time: number, longer = 0.1, shorter = 0.1): Wanted => ({
+  time: seconds(time),
+  tolerance: { longer, shorter },
+})
+
+describe('one time for a mixed tank', () => {
+  it('serves 8:00 and 9:30 at 8:45 (practice case P22, public thread, restated)', () => {
+    const shared = expectOk(sharedTime([wanting(minutes(8)), wanting(minutes(9.5))]))
+    expect(shared.time).toBe(525)
+    expect(shared.departures[0]).toBeCloseTo(0.094, 3)
+    expect(shared.departures[1]).toBeCloseTo(-0.079, 3)
+  })
+
+  it('is refused as soon as one film departs beyond its own tolerance', () => {
+    expect(sharedTime([wanting(480, 0.09), wanting(570)])).toMatchObject({
+      ok: false,
+      problem: { code: 'loads.times-too-far-apart' },
+    })
+    expect(sharedTime([wanting(480), wanting(570, 0.1, 0.07)])).toMatchObject({
+      ok: false,
+      problem: { code: 'loads.times-too-far-apart' },
+    })
+    expect(sharedTime([wanting(480, 0.095), wanting(570, 0, 0.08)]).ok).toBe(true)
+  })
+
+  it('gives one film its own time to the quarter minute', () => {
+    expect(expectOk(sharedTime([wanting(495)])).time).toBe(495)
+  })
+
+  it('refuses nothing at all', () => {
+    expect(sharedTime([])).toMatchObject({ ok: false, problem: { code: 'loads.no-films' } })
+  })
+
+  it('has no rival on the quarter-minute grid with a smaller largest ratio, but for the rounding', () => {
+    const time = fc.integer({ min: 180, max: 1800 })
+    fc.assert(
+      fc.property(fc.array(time, { minLength: 1, maxLength: 6 }), (times) => {
+        const shared = expectOk(sharedTime(times.map((one) => wanting(one, 20, 1))))
+        const worst = (served: number) => Math.max(...times.map((one) => Math.abs(Math.log(served / one))))
+        for (let rival = 15; rival <= 1800; rival += 15)
+          expect(worst(shared.time)).toBeLessThanOrEqual(
+            worst(rival) + Math.log((shared.time + 7.5) / shared.time) + 1e-12,
+          )
+      }),
+      { seed: 20261, numRuns: 100 },
+    )
+  })
+})
