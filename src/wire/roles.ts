@@ -6,4 +6,4 @@ export const ROLES = ['owner', 'device', 'order-link', 'nobody'] as const
 export type Role = (typeof ROLES)[number]
 export const BENCH: readonly Role[] = ['owner', 'device']
 export const OWNER: readonly Role[] = ['owner']
-export const ANYBODY: readonly Role[] = ROLES
+export const ANYBODY: readonly Role[] = [...ROLES]
