@@ -30,7 +30,7 @@ export const writerFor = (units: UnitSystem): Writer => ({
   difference: (value) => writeDegrees(value as never, units),
   time: (value) => writeDuration(value as Seconds),
   span: (value) => writeSpan(value as Seconds),
-  factor: (value) => value.toFixed(value >= 0.995 && value < 1.005 ? 3 : 2),
+  factor: (value) => value.toFixed(value < 1.005 ? 3 : 2),
   percent: (fraction) => `${Math.abs(fraction * 100).toFixed(Math.abs(fraction) < 0.0095 ? 1 : 0)}${THIN}%`,
 })
 

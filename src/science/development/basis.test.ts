@@ -86,15 +86,28 @@ describe('where the coefficient comes from', () => {
     expect(coefficient.high).toBeCloseTo(Math.exp(10 * (slope + half)), 10)
   })
 
-  it('three points: the 95 % half-width of the slope', () => {
+  it('three points: no wider than both ends off by the worst misfit or the rounding, whichever is more', () => {
     const { coefficient } = expectOk(defineBasis(ordinary([point(18, 600), point(20, 500), point(22, 420)])))
     const ys = [600, 500, 420].map(Math.log)
     const slope = ((ys[2] as number) - (ys[0] as number)) / 4
     const mean = ys.reduce((total, y) => total + y, 0) / 3
-    const squares = ys.reduce((total, y, i) => total + (y - mean - slope * (2 * i - 2)) ** 2, 0)
-    const half = 12.7062 * Math.sqrt(squares / 8)
+    const worst = Math.max(...ys.map((y, i) => Math.abs(y - mean - slope * (2 * i - 2))))
+    // Times in whole five seconds, so half a step is 2.5 s; Student's t with one degree of freedom claims more.
+    const half = (Math.max(2.5 / 600, worst) + Math.max(2.5 / 420, worst)) / 4
     expect(coefficient.value).toBeCloseTo(Math.exp(-10 * slope), 10)
     expect(coefficient.high / coefficient.low).toBeCloseTo(Math.exp(20 * half), 8)
+  })
+
+  it('many points: the 95 % half-width of the slope', () => {
+    // One misprinted time in the middle of a clean table.
+    const times = [700, 651, 605, 590, 524, 487, 453]
+    const { coefficient } = expectOk(defineBasis(ordinary(times.map((time, i) => point(18 + i, time)))))
+    const ys = times.map(Math.log)
+    const mean = ys.reduce((total, y) => total + y, 0) / 7
+    const slope = ys.reduce((total, y, i) => total + (y - mean) * (i - 3), 0) / 28
+    const squares = ys.reduce((total, y, i) => total + (y - mean - slope * (i - 3)) ** 2, 0)
+    const half = 2.570_58 * Math.sqrt(squares / 5 / 28)
+    expect(coefficient.high / coefficient.low).toBeCloseTo(Math.exp(20 * half), 6)
   })
 
   it.each(['exponential', 'arrhenius'] as const)('equal times everywhere: K is 1 (%s)', (law) => {

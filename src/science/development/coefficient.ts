@@ -1,5 +1,5 @@
 import { failed, ok, problem, type Result } from '../../kernel/index.js'
-import { studentT95 } from '../fitting/index.js'
+import { type Line, studentT95 } from '../fitting/index.js'
 import { short } from '../saying.js'
 import { DEVELOPER_CLASSES } from './classes.js'
 import type { BasisInput, RateLaw, SheetPoint, TimeBasis } from './definition.js'
@@ -48,10 +48,11 @@ function byPoints(points: readonly SheetPoint[], law: RateLaw): { value: number;
   const line = lineThrough(points, law)
   // A flat table must not come out as slower when warmer by the last digit of the arithmetic.
   const slope = Math.abs(coefficientOf(law, line.slope) - 1) < 1e-12 ? 0 : line.slope
+  const most = slopeByEnds(points, law, worstMisfit(points, law, line))
   const half =
     line.slopeStandardError === null
-      ? slopeByRounding(points, law)
-      : studentT95(line.degreesOfFreedom) * line.slopeStandardError
+      ? most
+      : Math.min(most, studentT95(line.degreesOfFreedom) * line.slopeStandardError)
   return {
     value: coefficientOf(law, slope),
     low: coefficientOf(law, slope + half),
@@ -59,11 +60,24 @@ function byPoints(points: readonly SheetPoint[], law: RateLaw): { value: number;
   }
 }
 
-/** Two points: both times off by half a rounding step, in opposite directions. */
-function slopeByRounding(points: readonly SheetPoint[], law: RateLaw): number {
+/** The largest departure of a point from the line, in ln t. */
+const worstMisfit = (points: readonly SheetPoint[], law: RateLaw, line: Line): number =>
+  Math.max(
+    ...points.map(({ temperature, time }) =>
+      Math.abs(Math.log(time) - line.intercept - line.slope * warmth(law, temperature)),
+    ),
+  )
+
+/**
+ * The slope if both end points were off, in opposite directions, by half a rounding step or the worst misfit. It
+ * holds for two points, and caps Student's t for a few: with one degree of freedom that would claim a minute on
+ * a sheet whose own points agree to seconds.
+ */
+function slopeByEnds(points: readonly SheetPoint[], law: RateLaw, misfit: number): number {
   const half = halfStep(points)
-  const [cold, warm] = [points[0] as SheetPoint, points[1] as SheetPoint]
-  return (half / cold.time + half / warm.time) / (warmth(law, warm.temperature) - warmth(law, cold.temperature))
+  const [cold, warm] = [points[0] as SheetPoint, points[points.length - 1] as SheetPoint]
+  const off = ({ time }: SheetPoint) => Math.max(half / time, misfit)
+  return (off(cold) + off(warm)) / Math.abs(warmth(law, warm.temperature) - warmth(law, cold.temperature))
 }
 
 function refused(coefficient: number, field: string): Result<never> {
