@@ -21,7 +21,7 @@ export const timesPagesWords = {
         ? `one time, only at ${w.temperature(p.from)}`
         : `${counted(p.count, 'time')} ${from(p.from, p.to, w)}`,
       ...(p.kind === 'single-bath' ? ['a single bath'] : []),
-      ...(p.words === '' ? [] : [p.words]),
+      ...(p.words === '' ? [] : [uncapital(p.words)]),
     ].join('; '),
   'times.none': (_: object) => 'No time is kept yet.',
   'times.none.how': (_: object) =>
@@ -55,6 +55,10 @@ export const timesPagesWords = {
     `${capital(counted(p.count, 'time'))} kept${p.records === 1 ? '' : ` in ${counted(p.records, 'record')}`}.`,
   'times.paste.missing': (p: { what: 'film' | 'developer' }) => `The text does not name the ${p.what}.`,
 } as const
+
+/** Within a sentence; a word that is all capitals keeps them. */
+const uncapital = (text: string): string =>
+  /^\p{Lu}\p{Ll}+ /u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text
 
 const listed = (parts: readonly string[]): string =>
   parts.length < 3

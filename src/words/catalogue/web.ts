@@ -1,3 +1,4 @@
+import type { Seconds, Seconds } from '../../kernel/index.js'
 import { capital, counted } from '../counted.js'
 import type { Writer } from '../writer.js'
 
@@ -23,8 +24,8 @@ export const webWords = {
   'web.one-point': (_: object) => 'The sheet gives one time here.',
   'web.no-thermometer': (_: object) => 'No thermometer is on the shelf, so half a degree of error is assumed.',
   'web.factor-hint': (_: object) => 'Such as 1.10 for a second use of the bath. Empty is none.',
-  'web.agitation': (p: { words: string }) => `The time holds for this agitation: ${p.words}.`,
-  'web.agitation-unknown': (_: object) => 'No agitation is noted; agitate as the sheet says.',
+  'web.band-parts': (p: { bySheet: Seconds; byThermometer: Seconds; error: number }, w: Writer) =>
+    `Half of the last step that the sheet prints, and the spread of the law away from its times, come to ${w.span(p.bySheet)}. A thermometer off by ${w.difference(p.error)} moves the time by ${w.span(p.byThermometer)}.`,
   'web.source': (p: { words: string; origin: 'sheet' | 'own-note' | 'measured'; count: number }) =>
     `${capital(p.words === '' ? SOURCES[p.origin] : p.words)}: ${counted(p.count, 'time')}.`,
   'web.point-misfit': (p: { misfit: number }, w: Writer) =>

@@ -15,17 +15,22 @@ export function HousePage() {
       <Asked query={bench}>
         {(view) => (
           <div className="house">
-            <SettingsPart key={JSON.stringify(view)} bench={view} />
-            <GroundPart />
-            {view.role === 'owner' && <DevicesPart zone={view.zone} />}
-            {view.role === 'owner' && <BackupPart />}
-            <DemoPart bench={view} />
-            <section aria-labelledby="interface">
-              <h2 id="interface">For other programs</h2>
-              <p>
-                {say('house.interface', {}, writer)} <a href="/api/docs">The HTTP interface</a>
-              </p>
-            </section>
+            <div>
+              <SettingsPart key={JSON.stringify(view)} bench={view} />
+              <GroundPart />
+            </div>
+            <div>
+              {view.role === 'owner' && <DevicesPart zone={view.zone} />}
+              {view.role === 'owner' && <BackupPart />}
+              <DemoPart bench={view} />
+              <section aria-labelledby="interface">
+                <h2 id="interface">For other programs</h2>
+                <p>{say('house.interface', {}, writer)}</p>
+                <p>
+                  <a href="/api/docs">Read the interface page</a>
+                </p>
+              </section>
+            </div>
           </div>
         )}
       </Asked>

@@ -34,6 +34,7 @@ export type ClassSetResult = {
   set_id: Id
   true_c: number
   by: 'trusted' | 'median'
+  trusted_id: Id | null
   spread_c: number
   offsets: Array<{
     thermometer_id: Id

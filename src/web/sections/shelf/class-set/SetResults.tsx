@@ -14,7 +14,6 @@ export function SetResults({ result, all, again }: SetResultsProps) {
   const writer = useWriter()
   const at = celsius(result.true_c)
   const nameOf = (id: string) => all.find((one) => one.id === id)?.name ?? ''
-  const trusted = result.offsets.find(({ offset_c }) => offset_c === 0)
   return (
     <section aria-labelledby="set-results">
       <h2 id="set-results">
@@ -24,7 +23,7 @@ export function SetResults({ result, all, again }: SetResultsProps) {
         <Words>
           {result.by === 'median'
             ? say('thermometer.set-by-median', { spread: result.spread_c }, writer)
-            : say('thermometer.set-by-trusted', { name: nameOf(trusted?.thermometer_id ?? '') }, writer)}
+            : say('thermometer.set-by-trusted', { name: nameOf(result.trusted_id ?? '') }, writer)}
         </Words>
       </p>
       <ul className="rows">

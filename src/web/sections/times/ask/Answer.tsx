@@ -50,11 +50,15 @@ function Develop({ name, answer }: { name: string; answer: Extract<Outcome, { ki
       <p>
         <Words>{bandSentence(answer, writer)}</Words>
       </p>
-      {answer.warnings.map((warning) => (
-        <p className="note" key={warning.code}>
-          <Words>{warningSentence(warning, writer)}</Words>
-        </p>
-      ))}
+      {answer.warnings.length > 0 && (
+        <div className="note">
+          {answer.warnings.map((warning) => (
+            <p key={warning.code}>
+              <Words>{warningSentence(warning, writer)}</Words>
+            </p>
+          ))}
+        </div>
+      )}
     </>
   )
 }

@@ -31,17 +31,25 @@ export function Grounds({ record, basis, answer }: GroundsProps) {
         {lines.map(({ line, source }, place) => (
           <Figure key={line} line={line} source={source}>
             {place === 0 && <SheetPoints basis={basis} record={record} fit={fit} />}
-            {place > 0 && place === lines.length - 1 && (
-              <p>
-                <Words>{`${record.agitation === '' ? say('web.agitation-unknown', {}, writer) : say('web.agitation', { words: record.agitation }, writer)}`}</Words>
-              </p>
-            )}
+            {place > 0 && place === lines.length - 1 && answer && <GiveOrTake answer={answer} />}
             {place === 1 && <Law basis={basis} record={record} fit={fit} sentence={lawSentence(grounds, writer)} />}
           </Figure>
         ))}
         {answer === null && <SheetPoints basis={basis} record={record} fit={fit} />}
       </div>
     </section>
+  )
+}
+
+/** What the answer may be out by, part by part. */
+function GiveOrTake({ answer }: { answer: DevelopingTime }) {
+  const writer = useWriter()
+  const { bySheetAndLaw, byThermometer, thermometerError } = answer.band
+  if (answer.position === 'fixed') return null
+  return (
+    <p>
+      <Words>{say('web.band-parts', { bySheet: bySheetAndLaw, byThermometer, error: thermometerError }, writer)}</Words>
+    </p>
   )
 }
 

@@ -26,10 +26,10 @@ export function Question({ record, times, question }: QuestionProps) {
   )
   return (
     <p className="question">
-      {word('Film', 'film')}
+      {word('Film', 'film')}{' '}
       {record.exposure_index !== null && (
         <>
-          <span>at</span> {word('Exposure index', 'index')}
+          <span>at</span> {word('Exposure index', 'index')}{' '}
         </>
       )}
       <span>in</span> {word('Developer', 'developer')} <span>at</span> <Temperature question={question} />

@@ -7,6 +7,7 @@ import { Asked, ButtonLink, Page, useWriter, Words } from '../../../shared/ui/in
 import { RemovedTime } from '../RemovedTime.js'
 import { About } from './About.js'
 import { Answer } from './Answer.js'
+import { Beside } from './Beside.js'
 import { Graph } from './Graph.js'
 import { Grounds } from './Grounds.js'
 import { PrintLink } from './PrintLink.js'
@@ -77,6 +78,7 @@ function Asking({ record, times, thermometers, basis }: KeptProps & { basis: Tim
             question={question}
             corrected={outcome.kind === 'answer' ? outcome.corrected : null}
           />
+          <Beside record={record} />
           {record.points.length === 1 && record.kind === 'ordinary' && (
             <p className="small">
               {say('web.one-point', {}, writer)}{' '}
