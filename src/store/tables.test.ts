@@ -35,12 +35,12 @@ async function inspected(): Promise<{ columns: Column[]; references: { child: st
   return answer
 }
 
-it('lists every table, with its key, and every one with a bench_id is emptied with its bench', async () => {
+it('lists every table, with its key, and every one with a bench_id but the write keys is emptied with its bench', async () => {
   const { columns } = await inspected()
   const names = [...new Set(columns.map((column) => column.table))].filter((name) => name !== 'data_version')
   expect(TABLES.map((table) => table.name as string).sort()).toEqual(names.sort())
   const withBench = columns.filter((column) => column.column === 'bench_id').map((column) => column.table)
-  expect((tablesOfABench() as string[]).sort()).toEqual(withBench.sort())
+  expect([...tablesOfABench(), 'write_keys'].sort()).toEqual(withBench.sort())
   for (const table of TABLES) {
     const key = columns.filter((column) => column.table === table.name && column.keyed > 0)
     expect([table.name, ...key.map((column) => column.column)]).toEqual([table.name, ...table.key])

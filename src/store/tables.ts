@@ -5,6 +5,8 @@ export interface Table {
   /** The primary key, which also orders the rows of a backup. */
   readonly key: readonly string[]
   readonly inBackup: boolean
+  /** Whether its rows go when their bench is removed. */
+  readonly goesWithBench: boolean
 }
 
 /**
@@ -12,27 +14,41 @@ export interface Table {
  *
  * Not in a backup: pairing codes, because a code seen once must not come back to life; write keys, because
  * their answers speak of a state that the restore has just replaced.
+ *
+ * Write keys also stay when a bench goes: the write that opened a demo bench, sent again after that bench was
+ * removed, must not open it anew. They are forgotten by age.
  */
 export const TABLES: readonly Table[] = [
-  { name: 'benches', key: ['id'], inBackup: true },
-  { name: 'reference_times', key: ['bench_id', 'id'], inBackup: true },
-  { name: 'reference_time_revisions', key: ['bench_id', 'time_id', 'revision'], inBackup: true },
-  { name: 'reference_time_points', key: ['bench_id', 'time_id', 'revision', 'position'], inBackup: true },
-  { name: 'thermometers', key: ['bench_id', 'id'], inBackup: true },
-  { name: 'thermometer_revisions', key: ['bench_id', 'thermometer_id', 'revision'], inBackup: true },
-  { name: 'thermometer_checks', key: ['bench_id', 'id'], inBackup: true },
-  { name: 'thermometer_check_withdrawals', key: ['bench_id', 'id'], inBackup: true },
-  { name: 'devices', key: ['bench_id', 'id'], inBackup: true },
-  { name: 'pairing_codes', key: ['bench_id', 'code_hash'], inBackup: false },
-  { name: 'feed', key: ['bench_id', 'seq'], inBackup: true },
-  { name: 'write_keys', key: ['key'], inBackup: false },
+  { name: 'benches', key: ['id'], inBackup: true, goesWithBench: false },
+  { name: 'reference_times', key: ['bench_id', 'id'], inBackup: true, goesWithBench: true },
+  { name: 'reference_time_revisions', key: ['bench_id', 'time_id', 'revision'], inBackup: true, goesWithBench: true },
+  {
+    name: 'reference_time_points',
+    key: ['bench_id', 'time_id', 'revision', 'position'],
+    inBackup: true,
+    goesWithBench: true,
+  },
+  { name: 'thermometers', key: ['bench_id', 'id'], inBackup: true, goesWithBench: true },
+  {
+    name: 'thermometer_revisions',
+    key: ['bench_id', 'thermometer_id', 'revision'],
+    inBackup: true,
+    goesWithBench: true,
+  },
+  { name: 'thermometer_checks', key: ['bench_id', 'id'], inBackup: true, goesWithBench: true },
+  { name: 'thermometer_check_withdrawals', key: ['bench_id', 'id'], inBackup: true, goesWithBench: true },
+  { name: 'devices', key: ['bench_id', 'id'], inBackup: true, goesWithBench: true },
+  { name: 'pairing_codes', key: ['bench_id', 'code_hash'], inBackup: false, goesWithBench: true },
+  { name: 'feed', key: ['bench_id', 'seq'], inBackup: true, goesWithBench: true },
+  { name: 'write_keys', key: ['key'], inBackup: false, goesWithBench: false },
 ]
 
 /** Children before parents. */
 export const tablesFromTheLeaves = (): Table[] => [...TABLES].reverse()
 export const tablesInBackup = (): Table[] => TABLES.filter((table) => table.inBackup)
-/** The tables that belong to a bench, children first: what removing a bench empties of its rows. */
+/** The tables that removing a bench empties of its rows, children first. */
 export const tablesOfABench = (): Exclude<TableName, 'benches'>[] =>
   tablesFromTheLeaves()
+    .filter((table) => table.goesWithBench)
     .map((table) => table.name)
     .filter((name) => name !== 'benches')

@@ -18,7 +18,7 @@ export async function once<T>(
   at: Instant,
   work: () => Promise<Result<T>>,
 ): Promise<Result<T>> {
-  await forgetOldKeys(db, bench, at)
+  await forgetOldKeys(db, at)
   const taken = await db
     .insertInto('write_keys')
     .values({ bench_id: bench, key, fingerprint, response: null, made_at: at })
@@ -28,12 +28,7 @@ export async function once<T>(
   const result = await work()
   if (!result.ok || result.value === undefined) return result
   const response = JSON.stringify(result.value)
-  // Put in anew when the work removed the bench, and with it the row.
-  await db
-    .insertInto('write_keys')
-    .values({ bench_id: bench, key, fingerprint, response, made_at: at })
-    .onConflict((conflict) => conflict.column('key').doUpdateSet({ response }))
-    .execute()
+  await db.updateTable('write_keys').set({ response }).where('key', '=', key).execute()
   return result
 }
 
@@ -44,10 +39,9 @@ async function answerOf<T>(db: Db, { key, fingerprint }: WriteKey): Promise<Resu
 }
 
 /** Forgets keys that nobody will send again. */
-async function forgetOldKeys(db: Db, bench: string, at: Instant): Promise<void> {
+async function forgetOldKeys(db: Db, at: Instant): Promise<void> {
   await db
     .deleteFrom('write_keys')
-    .where('bench_id', '=', bench)
     .where('made_at', '<', at - KEPT_MS)
     .execute()
 }

@@ -207,5 +207,5 @@ async function feed(db: Kysely<unknown>, types: ColumnTypes): Promise<void> {
   })
   keys.key('key')
   await keys.make()
-  await db.schema.createIndex('write_keys_by_age').on('write_keys').columns(['bench_id', 'made_at']).execute()
+  await db.schema.createIndex('write_keys_by_age').on('write_keys').columns(['made_at']).execute()
 }

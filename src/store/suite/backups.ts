@@ -47,7 +47,8 @@ export function backupsBehave(open: Open): void {
   it('shows one moment even while writes go on', async () => {
     const seen: string[] = []
     for await (const line of store.backup()) {
-      if (seen.push(line.trimEnd()) === 1) await keep(store, context, (rooms) => rooms.times.addRevision(timeOf(at.ids.next())))
+      if (seen.push(line.trimEnd()) === 1)
+        await keep(store, context, (rooms) => rooms.times.addRevision(timeOf(at.ids.next())))
     }
     expect(seen).toEqual(lines)
     await store.restore(streamOf(lines))

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
 import { failed, ok, problem } from '../../kernel/index.js'
 import type { Context, Rooms, Store } from '../../lab/index.js'
-import { furnished, keep, linesOf, NOON, newBench, type Open, timeOf, world } from './house.js'
+import { benchNamed, furnished, keep, linesOf, NOON, newBench, type Open, timeOf, world } from './house.js'
 
 const key = (name: string, fingerprint = 'the same') => ({ key: name, fingerprint })
 
@@ -96,6 +96,20 @@ export function writesBehave(open: Open): void {
       }
       expect(await store.write(demo, key('k6'), remove)).toEqual(ok('gone'))
       expect(await store.write(home, key('k6'), async () => ok('done again'))).toEqual(ok('gone'))
+    })
+
+    it('keeps what opened a bench from opening it again after it was removed', async () => {
+      const home = await newBench(store, at)
+      const open = (bench: string) => async (rooms: Rooms) => {
+        await rooms.house.addBench(benchNamed(bench, 'Demo', 'demo'))
+        return ok(bench)
+      }
+      const [first, second] = [at.ids.next(), at.ids.next()]
+      expect(await store.write({ ...home, bench: first }, key('k10'), open(first))).toEqual(ok(first))
+      await keep(store, home, (rooms) => rooms.house.removeBench(first))
+      expect(await store.write({ ...home, bench: second }, key('k10'), open(second))).toEqual(ok(first))
+      const benches = await store.read(home.bench, (rooms) => rooms.house.benches())
+      expect(benches.filter((bench) => bench.id === first || bench.id === second)).toEqual([])
     })
 
     it('is forgotten after 90 days', async () => {
