@@ -16,7 +16,7 @@ export const timesWords = {
   'time.band-fixed': (_: object) => 'One time at one temperature: the temperature is held, the time is not moved.',
 
   'time.warning.beyond-sheet': (p: Range & { by: number }, w: Writer) =>
-    `${w.difference(p.by)} beyond the sheet, which covers ${range(p, w)}. The law goes on from its last time; treat it as a first try.`,
+    `${w.difference(p.by)} beyond the sheet, which covers ${range(p, w, 'to')}. The law goes on from its last time; treat it as a first try.`,
   'time.warning.beyond-single': (p: { by: number; from: Celsius }, w: Writer) =>
     `The sheet gives one time, at ${w.temperature(p.from)}; this is ${w.difference(p.by)} away from it, by the law alone.`,
   'time.warning.assumed-coefficient': (
@@ -29,7 +29,7 @@ export const timesWords = {
   'time.warning.outside-practice': (p: Range, w: Writer) =>
     `Hand development is usual between ${range(p, w)}. Colder, some agents nearly stop; warmer, gelatin softens.`,
   'time.warning.colour-cast-likely': (p: Range, w: Writer) =>
-    `Outside ${range(p, w)} a colour cast is likely. The time is not moved; bring the developer to its temperature.`,
+    `Outside ${range(p, w, 'to')} a colour cast is likely. The time is not moved; bring the developer to its temperature.`,
   'time.warning.single-bath-sheet-only': (_: object) =>
     'A single bath follows its own sheet only: cold slows its fixing more than its developing, so cold gives more development.',
 
@@ -67,7 +67,7 @@ export const timesWords = {
 const THIN = '\u202f'
 
 /** `18.0 and 24.0 °C`: the unit once. */
-function range(p: Range, w: Writer): string {
+function range(p: Range, w: Writer, join: 'and' | 'to' = 'and'): string {
   const [from, to] = [w.temperature(p.from), w.temperature(p.to)]
-  return `${from.split(THIN)[0]} and ${to}`
+  return `${from.split(THIN)[0]} ${join} ${to}`
 }

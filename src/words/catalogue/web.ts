@@ -1,4 +1,4 @@
-import type { Seconds, Seconds } from '../../kernel/index.js'
+import type { Seconds } from '../../kernel/index.js'
 import { capital, counted } from '../counted.js'
 import type { Writer } from '../writer.js'
 
@@ -24,6 +24,8 @@ export const webWords = {
   'web.one-point': (_: object) => 'The sheet gives one time here.',
   'web.no-thermometer': (_: object) => 'No thermometer is on the shelf, so half a degree of error is assumed.',
   'web.factor-hint': (_: object) => 'Such as 1.10 for a second use of the bath. Empty is none.',
+  'web.factor-own': (_: object) =>
+    'Entered on this page. It multiplies the whole time and stands in the address, not on the record.',
   'web.band-parts': (p: { bySheet: Seconds; byThermometer: Seconds; error: number }, w: Writer) =>
     `Half of the last step that the sheet prints, and the spread of the law away from its times, come to ${w.span(p.bySheet)}. A thermometer off by ${w.difference(p.error)} moves the time by ${w.span(p.byThermometer)}.`,
   'web.source': (p: { words: string; origin: 'sheet' | 'own-note' | 'measured'; count: number }) =>

@@ -8,11 +8,13 @@ export function DemoPart({ bench }: { bench: BenchView }) {
   const writer = useWriter()
   const open = useWrite(() => openDemo({}), 'bench')
   const remove = useWrite(() => removeDemo({}), 'bench')
+  const elsewhere = bench.demo_exists && bench.kind === 'own'
+  const sentence = elsewhere ? 'house.demo-elsewhere' : bench.demo_exists ? 'house.demo-open' : 'house.demo'
   const opening = () => open.mutate(undefined, { onSuccess: () => go('/') })
   return (
     <section aria-labelledby="demo">
       <h2 id="demo">Demo bench</h2>
-      <p>{say(bench.demo_exists ? 'house.demo-open' : 'house.demo', {}, writer)}</p>
+      <p>{say(sentence, {}, writer)}</p>
       {open.isError && <Trouble fault={open.error} />}
       {remove.isError && <Trouble fault={remove.error} />}
       <p className="row">

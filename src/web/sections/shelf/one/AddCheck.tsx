@@ -46,11 +46,15 @@ export function AddCheck({ one }: { one: ThermometerRecord }) {
           </p>
         ) : (
           <>
-            {cautions.map((caution) => (
-              <p className="note" key={caution}>
-                <Words>{caution}</Words>
-              </p>
-            ))}
+            {cautions.length > 0 && (
+              <div className="note">
+                {cautions.map((caution) => (
+                  <p key={caution}>
+                    <Words>{caution}</Words>
+                  </p>
+                ))}
+              </div>
+            )}
             <CheckFields draft={draft} change={change} reading={reading} tried={tried} />
             {add.isError && <Trouble fault={add.error} />}
             <div className="row">

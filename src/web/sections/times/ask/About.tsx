@@ -1,13 +1,15 @@
+import type { ReactNode } from 'react'
 import type { TimeRecord } from '../../../../wire/index.js'
 import { Button, ButtonLink } from '../../../shared/ui/index.js'
 import { useRemoval } from '../useRemoval.js'
 
 /** The ways to change this time. */
-export function About({ record }: { record: TimeRecord }) {
+export function About({ record, children }: { record: TimeRecord; children: ReactNode }) {
   const { removeIt, waits } = useRemoval(record)
   return (
     <footer className="about">
       <div className="row">
+        {children}
         <ButtonLink href={`/times/${record.id}/edit`}>Correct this time</ButtonLink>
         <Button onClick={removeIt} waits={waits}>
           Remove

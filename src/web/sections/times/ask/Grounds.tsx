@@ -31,6 +31,7 @@ export function Grounds({ record, basis, answer }: GroundsProps) {
         {lines.map(({ line, source }, place) => (
           <Figure key={line} line={line} source={source}>
             {place === 0 && <SheetPoints basis={basis} record={record} fit={fit} />}
+            {place > 1 && place < lines.length - 1 && <p>{say('web.factor-own', {}, writer)}</p>}
             {place > 0 && place === lines.length - 1 && answer && <GiveOrTake answer={answer} />}
             {place === 1 && <Law basis={basis} record={record} fit={fit} sentence={lawSentence(grounds, writer)} />}
           </Figure>

@@ -6,10 +6,12 @@ interface PrintLinkProps {
   readonly record: TimeRecord
   readonly question: ReturnType<typeof useQuestion>
   readonly ready: boolean
+  /** On a laptop it stands beside the question, on a phone at the end. */
+  readonly place: 'top' | 'end'
 }
 
 /** The card of this film as a file to print, with the answer on it when there is one. */
-export function PrintLink({ record, question, ready }: PrintLinkProps) {
+export function PrintLink({ record, question, ready, place }: PrintLinkProps) {
   const paper = useBench().data?.paper
   const { temperature, factor, thermometerId } = question
   const asked =
@@ -22,7 +24,7 @@ export function PrintLink({ record, question, ready }: PrintLinkProps) {
       : {}
   return (
     <a
-      className="btn"
+      className={`btn print-${place}`}
       href={timeCardAddress(record.id, { ...asked, ...(paper ? { paper } : {}) })}
       target="_blank"
       rel="noreferrer"

@@ -67,7 +67,7 @@ function Asking({ record, times, thermometers, basis }: KeptProps & { basis: Tim
     <div className="time">
       <div className="time-top">
         <Question record={record} times={times} question={question} />
-        <PrintLink record={record} question={question} ready={answer !== null} />
+        <PrintLink record={record} question={question} ready={answer !== null} place="top" />
       </div>
       <Answer name={nameOf(record)} outcome={outcome} onChoose={question.setTyped} />
       <div className="time-body">
@@ -90,7 +90,9 @@ function Asking({ record, times, thermometers, basis }: KeptProps & { basis: Tim
         </div>
       </div>
       <Grounds record={record} basis={basis} answer={answer} />
-      <About record={record} />
+      <About record={record}>
+        <PrintLink record={record} question={question} ready={answer !== null} place="end" />
+      </About>
     </div>
   )
 }
