@@ -24,7 +24,11 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
-          include: ['src/**/*.test.{ts,tsx}', 'test/reference/**/*.test.ts', 'test/guards/**/*.test.{ts,mjs}'],
+          include: [
+            'src/**/*.test.{ts,tsx}',
+            'test/{reference,rooms,server,cli,two-year}/**/*.test.ts',
+            'test/guards/**/*.test.{ts,mjs}',
+          ],
           exclude: ['src/store/**'],
           pool: 'threads',
           isolate: false,

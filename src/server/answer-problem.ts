@@ -2,6 +2,7 @@ import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify'
 import { hasZodFastifySchemaValidationErrors, isResponseSerializationError } from 'fastify-type-provider-zod'
 import { type Problem, problem, registry, sentenceIn, type UnitSystem } from '../kernel/index.js'
 import type { ProblemBody } from '../wire/index.js'
+import { type Issue, shapeProblem } from './shape-problem.js'
 
 /** Sends a problem with the status its registry entry gives, its sentence in the units of the bench. */
 export function sendProblem(reply: FastifyReply, found: Problem, units: UnitSystem = 'metric'): FastifyReply {
@@ -16,34 +17,18 @@ export function sendProblem(reply: FastifyReply, found: Problem, units: UnitSyst
   return reply.code(status).type('application/json; charset=utf-8').send(JSON.stringify(body))
 }
 
-interface Issue {
-  readonly instancePath: string
-  readonly message?: string
-}
-
-/** `/points/0/time_s` as people write it: `points[0].time_s`. */
-const fieldOf = (path: string): string =>
-  path
-    .split('/')
-    .filter(Boolean)
-    .map((part, i) => (/^\d+$/.test(part) ? `[${part}]` : i === 0 ? part : `.${part}`))
-    .join('')
-
-function shapeProblem(issues: readonly Issue[]): Problem {
-  const first = issues[0]
-  const field = fieldOf(first?.instancePath ?? '')
-  const what = (first?.message ?? 'it does not have the right shape').replace(/\.$/, '')
-  const more = issues.length > 1 ? ` (and ${issues.length - 1} more)` : ''
-  return problem(
-    'request.invalid',
-    { reason: `${field === '' ? 'The request' : `“${field}”`} is not right: ${what}${more}.` },
-    field,
-  )
-}
+/** The part of the request that a schema complains of. */
+const partOf = (error: FastifyError, request: FastifyRequest): unknown =>
+  error.validationContext === 'params'
+    ? request.params
+    : error.validationContext === 'querystring'
+      ? request.query
+      : request.body
 
 /** The problem that an error thrown on the way in stands for; null when it is a bug. */
 export function problemOfError(error: FastifyError, request: FastifyRequest): Problem | null {
-  if (hasZodFastifySchemaValidationErrors(error)) return shapeProblem(error.validation as unknown as Issue[])
+  if (hasZodFastifySchemaValidationErrors(error))
+    return shapeProblem(error.validation as unknown as Issue[], partOf(error, request))
   if (isResponseSerializationError(error)) return null
   switch (error.code) {
     case 'FST_ERR_CTP_BODY_TOO_LARGE':

@@ -6,6 +6,16 @@ const BATCH = 200
 const KEEPALIVE_MS = 20_000
 
 /**
+ * The number after which to begin. One that has not been given yet comes from data that a restore has replaced:
+ * such a client is told of everything.
+ */
+function startOf(request: FastifyRequest, newest: number): number {
+  const last = request.headers['last-event-id']
+  if (typeof last !== 'string' || !/^\d{1,15}$/.test(last)) return newest
+  return Number(last) <= newest ? Number(last) : 0
+}
+
+/**
  * Sends the bench's changes as server-sent events, each with its number as id. A client that comes back with
  * Last-Event-ID gets what it missed; a new one starts from now.
  */
@@ -15,11 +25,7 @@ export async function streamFeed(
   request: FastifyRequest,
   reply: FastifyReply,
 ): Promise<void> {
-  const last = request.headers['last-event-id']
-  let sent =
-    typeof last === 'string' && /^\d{1,15}$/.test(last)
-      ? Number(last)
-      : await house.store.read(bench, (rooms) => rooms.feed.last())
+  let sent = startOf(request, await house.store.read(bench, (rooms) => rooms.feed.last()))
   reply.hijack()
   const out = reply.raw
   out.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store', 'x-accel-buffering': 'no' })
@@ -41,10 +47,12 @@ export async function streamFeed(
   const heard = () => {
     pumping = pumping.then(pump).catch(() => void out.destroy())
   }
+  house.feeds.add(out)
   const stop = house.store.listen(bench, heard)
   const keepalive = setInterval(() => out.write(': still here\n\n'), KEEPALIVE_MS)
   out.on('close', () => {
     stop()
+    house.feeds.delete(out)
     clearInterval(keepalive)
   })
   heard()

@@ -1,3 +1,4 @@
+import type { Writable } from 'node:stream'
 import { type Clock, expectOk, type Ids, ok } from '../kernel/index.js'
 import { type Context, newBench, type Store } from '../lab/index.js'
 import type { Config } from './config.js'
@@ -10,8 +11,14 @@ export interface House {
   readonly config: Config
   /** The house's own bench. A restore may bring another. */
   homeBench: string
+  /** Moments of wrong pairing codes, of all callers together: nobody gets more tries by coming from elsewhere. */
+  readonly wrongCodes: number[]
+  /** The open live feeds. A restore ends them, because they follow data that is no more; clients come back. */
+  readonly feeds: Set<Writable>
   /** Where the built web pages lie; null serves the interface alone. */
   readonly webFolder: string | null
+  /** Where it listens; once listening never 0. */
+  port: number
   /** The address other devices use, once listening. */
   address(): string
 }

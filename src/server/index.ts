@@ -1,4 +1,4 @@
 export { createApp } from './app.js'
 export type { Config } from './config.js'
 export type { House } from './house.js'
-export { open, start } from './main.js'
+export { open, openHouse, start } from './main.js'

@@ -22,14 +22,13 @@ interface Running {
   readonly house: House
 }
 
-/** Opens the data and listens; the address it found is in the house. */
-export async function open(config: Config, clock: Clock = realClock): Promise<Result<Running>> {
+/** Opens the data and makes the interface over it, without listening yet. */
+export async function openHouse(config: Config, clock: Clock = realClock): Promise<Result<Running>> {
   const ids = idsFrom(clock, trueRandom)
   const opened = await openStore(config.database, { clock, ids })
   if (!opened.ok) return opened
   const store = opened.value
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC'
-  let port = config.port
   const house: House = {
     store,
     clock,
@@ -37,20 +36,30 @@ export async function open(config: Config, clock: Clock = realClock): Promise<Re
     config,
     homeBench: await settle(store, clock, ids, zone),
     webFolder: existsSync(BUILT_WEB) ? BUILT_WEB : null,
-    address: () => `http://${lanName(config)}:${port}`,
+    wrongCodes: [],
+    feeds: new Set(),
+    port: config.port,
+    address: () => `http://${lanName(config)}:${house.port}`,
   }
-  const app = await createApp(house)
+  return ok({ app: await createApp(house), house })
+}
+
+/** Opens the data and listens; the address it found is in the house. */
+export async function open(config: Config, clock: Clock = realClock): Promise<Result<Running>> {
+  const opened = await openHouse(config, clock)
+  if (!opened.ok) return opened
+  const { app, house } = opened.value
   const listening = await app.listen({ host: config.host, port: config.port }).then(
     () => null,
     (thrown: NodeJS.ErrnoException) => thrown,
   )
   if (listening !== null) {
-    await store.close()
+    await house.store.close()
     return failed(listenProblem(config, listening))
   }
   const bound = app.server.address()
-  if (bound !== null && typeof bound === 'object') port = bound.port
-  return ok({ app, house })
+  if (bound !== null && typeof bound === 'object') house.port = bound.port
+  return opened
 }
 
 function listenProblem(config: Config, thrown: NodeJS.ErrnoException): Problem {
@@ -72,8 +81,7 @@ export async function start(): Promise<void> {
   const running = await open(config.value)
   if (!running.ok) return refuse(running.problem)
   const { app, house } = running.value
-  const bound = app.server.address()
-  const port = bound !== null && typeof bound === 'object' ? bound.port : config.value.port
+  const { port } = house
   const data = config.value.database
   console.log(`The data is in ${data.kind === 'sqlite' ? data.file : 'the PostgreSQL database given by DATABASE_URL'}.`)
   if (data.kind === 'sqlite') await writeFile(listeningFile(dirname(data.file)), `http://127.0.0.1:${port}\n`)

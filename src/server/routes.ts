@@ -21,7 +21,8 @@ const KEY = /^[\x21-\x7e]{8,100}$/
 /** The key that makes a write safe to send twice; a write without one is simply not protected that way. */
 function keyOf(request: FastifyRequest, route: Route): WriteKey | null | 'bad' {
   const key = request.headers['idempotency-key']
-  if (!route.writes || key === undefined) return null
+  // A body that is a file is a stream, which cannot be compared; restoring twice does no harm.
+  if (!route.writes || route.bodyFile !== undefined || key === undefined) return null
   if (typeof key !== 'string' || !KEY.test(key)) return 'bad'
   return { key, fingerprint: sha256(`${request.method} ${request.url} ${JSON.stringify(request.body ?? null)}`) }
 }

@@ -9,11 +9,13 @@ export const DEVICE_COOKIE = 'wetside_device'
 export const BENCH_COOKIE = 'wetside_bench'
 const LOOPBACK = /^(::1|(::ffff:)?127(\.\d{1,3}){3})$/
 
+/** What proxies add; one of them is enough to tell that the caller is somebody else. */
+const FORWARDED = ['forwarded', 'via', 'x-forwarded-for', 'x-forwarded-host', 'x-forwarded-proto', 'x-real-ip']
+
 /** A call from this machine itself, not one that a proxy on it passes on. */
 const fromThisMachine = (request: FastifyRequest): boolean =>
   LOOPBACK.test(request.socket.remoteAddress ?? '') &&
-  request.headers['x-forwarded-for'] === undefined &&
-  request.headers.forwarded === undefined
+  FORWARDED.every((header) => request.headers[header] === undefined)
 
 /** Who is calling: the owner by loopback, a paired device by its cookie, else nobody. */
 export async function whoIs(request: FastifyRequest, house: House): Promise<Actor> {

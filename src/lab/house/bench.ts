@@ -31,7 +31,17 @@ export async function benchView(context: Context, rooms: Rooms): Promise<BenchVi
   }
 }
 
+/** Whether a time zone goes by this name here; days could not be written in any other. */
+function isZone(name: string): boolean {
+  try {
+    return new Intl.DateTimeFormat('en', { timeZone: name }).resolvedOptions().timeZone !== ''
+  } catch {
+    return false
+  }
+}
+
 export async function changeSettings(context: Context, rooms: Rooms, settings: Settings): Promise<Result<BenchView>> {
+  if (!isZone(settings.zone)) return failed(problem('house.zone-unknown', { zone: settings.zone }, 'zone'))
   const bench = await rooms.house.bench(context.bench)
   if (bench === null) return failed(problem('record.not-found', { what: 'bench', id: context.bench }))
   await rooms.house.changeBench({ ...bench, ...settings })

@@ -1,4 +1,4 @@
-import { all, type Celsius, celsius, failed, ok, problem, type Result } from '../../kernel/index.js'
+import { all, type Celsius, celsius, failed, ok, type Problem, problem, type Result } from '../../kernel/index.js'
 import { boilingPoint, checkIsPossible, classSet, correctionOf } from '../../science/index.js'
 import type {
   AddCheck,
@@ -11,7 +11,7 @@ import type { Context } from '../context.js'
 import { correct, keepFirst, remove, revise, undo } from '../revisions.js'
 import type { Rooms } from '../store.js'
 import type { ThermometerCheck, ThermometerRecord, ThermometerStatement } from './port.js'
-import { standing } from './queries.js'
+import { correctedReading, standing } from './queries.js'
 import { statementOf, viewOf } from './shape.js'
 
 const WHAT = 'thermometer'
@@ -27,8 +27,22 @@ async function checked(rooms: Rooms, wire: Wire, except: string | null): Promise
   const scale = checkIsPossible('entered', wire.scale_low_c, wire.scale_high_c)
   if (!scale.ok) return scale
   const taken = (await rooms.kit.all()).some((other) => other.id !== except && sameName(other.name, wire.name))
-  return taken ? failed(problem('record.name-taken', { what: WHAT, name: wire.name }, 'name')) : ok(statementOf(wire))
+  if (taken) return failed(problem('record.name-taken', { what: WHAT, name: wire.name }, 'name'))
+  const statement = statementOf(wire)
+  const left = except === null ? null : await leftOut(rooms, except, statement)
+  return left === null ? ok(statement) : failed(left)
 }
+
+/** A check that stands was read on the scale, so the scale cannot end short of it. */
+async function leftOut(rooms: Rooms, id: string, { scaleLow, scaleHigh }: Scale): Promise<Problem | null> {
+  const checks = (await rooms.kit.checks(id)).filter((check) => !check.withdrawn)
+  const out = checks.find(({ read }) => read < scaleLow || read > scaleHigh)
+  if (out === undefined) return null
+  const [low, high, read] = [{ celsius: scaleLow }, { celsius: scaleHigh }, { celsius: out.read }]
+  return problem('thermometer.scale-leaves-out', { low, high, read }, 'scale')
+}
+
+type Scale = Pick<ThermometerStatement, 'scaleLow' | 'scaleHigh'>
 
 const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase()
 
@@ -60,6 +74,8 @@ export const removeThermometer = async (
 export async function undoThermometer(context: Context, rooms: Rooms, id: string, seen: number): Promise<Result<View>> {
   const done = await revise(context, rooms.kit, WHAT, id, seen, undo(rooms.kit))
   if (done.ok && !done.value.removed) {
+    const left = await leftOut(rooms, id, done.value)
+    if (left !== null) return failed(left)
     const taken = (await rooms.kit.all()).some((other) => other.id !== id && sameName(other.name, done.value.name))
     if (taken) return failed(problem('record.name-taken', { what: WHAT, name: done.value.name }, 'name'))
   }
@@ -136,7 +152,7 @@ export async function checkThermometer(
 export async function withdrawCheck(context: Context, rooms: Rooms, id: string): Promise<Result<View>> {
   const check = await rooms.kit.check(id)
   if (check === null) return failed(problem('record.not-found', { what: 'thermometer check', id }))
-  if (check.withdrawn) return failed(problem('record.removed', { what: 'thermometer check' }))
+  if (check.withdrawn) return failed(problem('thermometer.check-withdrawn'))
   await rooms.kit.withdrawCheck(id, context.ids.next(), context.clock.now(), context.actor.id)
   const record = await rooms.kit.newest(check.thermometerId)
   if (record === null) throw new Error(`Check ${id} belongs to thermometer ${check.thermometerId}, which is not there.`)
@@ -163,11 +179,18 @@ export async function addClassSet(context: Context, rooms: Rooms, set: AddClassS
     name: (known.value[i] as ThermometerRecord).name,
     read: celsius(reading.read_c),
   }))
+  // The trusted one is believed as it is believed everywhere: put right by its own checks.
+  const truth = trusted === null ? null : readings[trusted]
+  if (truth) {
+    const corrected = await correctedReading(rooms, set.trusted_id as string, truth.read)
+    if (!corrected.ok) return corrected
+    truth.read = corrected.value.true
+  }
   const result = classSet(readings, trusted)
   if (!result.ok) return result
   const setId = context.ids.next()
   for (const [i, reading] of readings.entries()) {
-    // The trusted one is taken as true; checking it against itself would say nothing.
+    // Checking the trusted one against itself would say nothing.
     if (i === trusted) continue
     const found = { method: 'class-set' as const, read: reading.read, true: result.value.temperature, setId }
     const added = await addCheckTo(context, rooms, known.value[i] as ThermometerRecord, found)
@@ -181,6 +204,7 @@ export async function addClassSet(context: Context, rooms: Rooms, set: AddClassS
     set_id: setId,
     true_c: result.value.temperature,
     by: trusted === null ? 'median' : 'trusted',
+    trusted_id: set.trusted_id,
     spread_c: result.value.spread,
     offsets: set.readings.map((reading) => ({ ...reading, offset_c: reading.read_c - result.value.temperature })),
   })

@@ -35,8 +35,7 @@ export const houseHandlers: Handlers<Names> = {
   changeSettings: (call) => write(call, (context, rooms) => changeSettings(context, rooms, call.body)),
   openDemo: async (call) => {
     const demo = { ...call.context, bench: call.house.ids.next() }
-    // The key is kept with the bench it was sent to, which the demo bench is not yet.
-    const opened = await call.house.store.write(demo, null, (rooms) => openDemo(demo, rooms))
+    const opened = await call.house.store.write(demo, call.key, (rooms) => openDemo(demo, rooms))
     if (opened.ok)
       call.reply.setCookie(BENCH_COOKIE, opened.value.bench_id, { httpOnly: true, sameSite: 'strict', path: '/' })
     return opened
@@ -55,6 +54,7 @@ export const houseHandlers: Handlers<Names> = {
     const restored = await house.store.restore(linesOf(request.body as Readable))
     if (!restored.ok) return restored
     house.homeBench = await settle(house.store, house.clock, house.ids, 'UTC')
+    for (const feed of house.feeds) feed.end()
     return ok({ tables: restored.value.tables, rows: restored.value.rows, data_version: restored.value.dataVersion })
   },
 }

@@ -11,9 +11,8 @@ const ATTEMPTS = { most: 10, within_ms: 60_000 }
 /** Devices belong to the house, whichever bench is open. */
 const atHome = (caller: Caller) => ({ ...caller.context, bench: caller.house.homeBench })
 
-/** Wrong codes of the last minute, for all callers together: nobody gets more tries by coming from elsewhere. */
-const failures: number[] = []
-function tooMany(now: number): boolean {
+/** Whether too many wrong codes came within the last minute; older ones are forgotten. */
+function tooMany(failures: number[], now: number): boolean {
   while (failures[0] !== undefined && failures[0] <= now - ATTEMPTS.within_ms) failures.shift()
   return failures.length >= ATTEMPTS.most
 }
@@ -31,13 +30,13 @@ export const peopleHandlers: Handlers<'newPairingCode' | 'pair' | 'listDevices' 
   },
   pair: async (call) => {
     const now = call.house.clock.now()
-    if (tooMany(now)) return failed(problem('request.too-many', { wait: 'a minute' }))
+    if (tooMany(call.house.wrongCodes, now)) return failed(problem('request.too-many', { wait: 'a minute' }))
     const context = atHome(call)
     const token = newToken()
     const asked = { codeHash: sha256(tidyCode(call.body.code)), tokenHash: sha256(token), name: call.body.name }
     const device = await call.house.store.write(context, null, (rooms) => pairDevice(context, rooms, asked))
     if (!device.ok) {
-      failures.push(now)
+      call.house.wrongCodes.push(now)
       return device
     }
     call.reply.setCookie(DEVICE_COOKIE, token, { httpOnly: true, sameSite: 'strict', path: '/', maxAge: A_YEAR_S })

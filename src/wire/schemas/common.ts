@@ -24,7 +24,7 @@ export const ProblemBody = z
 export const IdParams = z.object({ id: Id })
 export const Revision = z.int().min(1)
 /** Which revision the person was looking at; a write against an older one is refused. */
-export const Seen = z.object({ seen_revision: Revision })
-export const Nothing = z.object({}).strict()
+export const Seen = z.strictObject({ seen_revision: Revision })
+export const Nothing = z.strictObject({})
 /** A file that is not JSON; its media type says what it is. */
 export const FileBody = z.string().meta({ format: 'binary' })

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { Id, InstantText, Name, Paper, UnitSystem } from './common.js'
 
 export const Settings = z
-  .object({
+  .strictObject({
     name: Name,
     units: UnitSystem,
     paper: Paper,

@@ -5,7 +5,7 @@ export const ThermometerKind = z.enum(['spirit', 'mercury', 'digital', 'dial', '
 export const CheckMethod = z.enum(['entered', 'comparison', 'ice', 'boiling', 'class-set'])
 
 export const ThermometerStatement = z
-  .object({
+  .strictObject({
     name: Name,
     kind: ThermometerKind,
     scale_low_c: Temperature,
@@ -39,12 +39,12 @@ export const ThermometerRecords = z
 
 export const AddThermometer = ThermometerStatement.meta({ id: 'AddThermometer' })
 export const CorrectThermometer = z
-  .object({ seen_revision: Revision, statement: ThermometerStatement })
+  .strictObject({ seen_revision: Revision, statement: ThermometerStatement })
   .meta({ id: 'CorrectThermometer' })
 
 /** One check. `true_c` for entered and comparison; `altitude_m` or `pressure_hpa` for boiling; ice is 0 °C. */
 export const AddCheck = z
-  .object({
+  .strictObject({
     method: z.enum(['entered', 'comparison', 'ice', 'boiling']),
     read_c: Temperature,
     true_c: Temperature.optional(),
@@ -55,9 +55,9 @@ export const AddCheck = z
 
 /** Several thermometers in one beaker. Without a trusted one, the median stands for the truth. */
 export const AddClassSet = z
-  .object({
+  .strictObject({
     trusted_id: Id.nullable(),
-    readings: z.array(z.object({ thermometer_id: Id, read_c: Temperature })).max(60),
+    readings: z.array(z.strictObject({ thermometer_id: Id, read_c: Temperature })).max(60),
   })
   .meta({ id: 'AddClassSet' })
 export const ClassSetResult = z
@@ -65,6 +65,7 @@ export const ClassSetResult = z
     set_id: Id,
     true_c: z.number(),
     by: z.enum(['trusted', 'median']),
+    trusted_id: Id.nullable(),
     spread_c: z.number(),
     offsets: z.array(z.object({ thermometer_id: Id, read_c: z.number(), offset_c: z.number() })),
   })

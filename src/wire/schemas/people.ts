@@ -5,7 +5,7 @@ import { Id, InstantText, Name } from './common.js'
 export const PairingCode = z
   .object({ code: z.string(), address: z.string(), expires_at: InstantText, qr_svg: z.string() })
   .meta({ id: 'PairingCode' })
-export const Pair = z.object({ code: z.string().min(1).max(40), name: Name }).meta({ id: 'Pair' })
+export const Pair = z.strictObject({ code: z.string().min(1).max(40), name: Name }).meta({ id: 'Pair' })
 export const DeviceView = z
   .object({ id: Id, name: z.string(), paired_at: InstantText, last_seen_at: InstantText.nullable() })
   .meta({ id: 'DeviceView' })

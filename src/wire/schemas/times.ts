@@ -1,8 +1,10 @@
 import { z } from 'zod'
 import { Duration, Id, InstantText, Name, Note, Revision, Temperature } from './common.js'
 
-export const SheetPoint = z.object({ temperature_c: Temperature, time_s: Duration }).meta({ id: 'SheetPoint' })
-export const TemperatureRange = z.object({ from_c: Temperature, to_c: Temperature }).meta({ id: 'TemperatureRange' })
+export const SheetPoint = z.strictObject({ temperature_c: Temperature, time_s: Duration }).meta({ id: 'SheetPoint' })
+export const TemperatureRange = z
+  .strictObject({ from_c: Temperature, to_c: Temperature })
+  .meta({ id: 'TemperatureRange' })
 
 export const DeveloperKind = z.enum(['ordinary', 'single-bath', 'fixed'])
 export const RateLaw = z.enum(['exponential', 'arrhenius'])
@@ -19,7 +21,7 @@ export const DeveloperClass = z.enum([
 
 /** What a person states about one film in one developer. */
 export const TimeStatement = z
-  .object({
+  .strictObject({
     film: Name,
     exposure_index: z.int().min(1).max(25_600).nullable().default(null),
     developer: Name,
@@ -52,14 +54,22 @@ export const TimeRecord = TimeStatement.extend({
 }).meta({ id: 'TimeRecord' })
 
 export const TimeRecords = z.object({ times: z.array(TimeRecord) }).meta({ id: 'TimeRecords' })
-export const KeepTimes = z.object({ times: z.array(TimeStatement).min(1).max(200) }).meta({ id: 'KeepTimes' })
-export const CorrectTime = z.object({ seen_revision: Revision, statement: TimeStatement }).meta({ id: 'CorrectTime' })
+export const KeepTimes = z.strictObject({ times: z.array(TimeStatement).min(1).max(200) }).meta({ id: 'KeepTimes' })
+export const CorrectTime = z
+  .strictObject({ seen_revision: Revision, statement: TimeStatement })
+  .meta({ id: 'CorrectTime' })
 
-export const TimeQuery = z.object({
-  at_c: z.coerce.number().describe('Temperature of the developer, °C.'),
-  thermometer_error_c: z.coerce.number().min(0).max(5).optional(),
+/** A number as a query string has it. Nothing else becomes one: an empty `at_c=` is not 0 °C. */
+const QueryNumber = z.preprocess(
+  (text) => (typeof text === 'string' && /^[-+]?\d+(\.\d+)?$/.test(text) ? Number(text) : text),
+  z.number(),
+)
+
+export const TimeQuery = z.strictObject({
+  at_c: QueryNumber.describe('Temperature of the developer, °C.'),
+  thermometer_error_c: QueryNumber.pipe(z.number().min(0).max(5)).optional(),
   thermometer_id: Id.optional().describe('Corrects at_c by what is known of this thermometer.'),
-  factor: z.coerce.number().optional().describe('One further factor on the time, such as 1.10 for a second use.'),
+  factor: QueryNumber.optional().describe('One further factor on the time, such as 1.10 for a second use.'),
 })
 
 export const FactorBody = z.object({
@@ -90,7 +100,7 @@ export const TimeAnswer = z
   })
   .meta({ id: 'TimeAnswer' })
 
-export const PastedText = z.object({ text: z.string().max(100_000) }).meta({ id: 'PastedText' })
+export const PastedText = z.strictObject({ text: z.string().max(100_000) }).meta({ id: 'PastedText' })
 
 /** How a pasted table was read, line by line, before anything is kept. */
 export const PastedReading = z

@@ -29,7 +29,8 @@ export const thermometerWords = {
     `So ${p.correction < 0 ? 'take off' : 'add'} ${w.difference(Math.abs(p.correction))}; give or take ${w.difference(p.band)}.`,
   'thermometer.set-by-median': (p: { spread: number }, w: Writer) =>
     `No trusted thermometer among them, so their median stands for the truth; they spread over ${w.difference(p.spread)}.`,
-  'thermometer.set-by-trusted': (p: { name: string }) => `Compared with ${p.name}, which was taken as true.`,
+  'thermometer.set-by-trusted': (p: { name: string }) =>
+    `Compared with ${p.name}, put right by its own checks and taken as true.`,
 } as const
 
 const THIN = '\u202f'
