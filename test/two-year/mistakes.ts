@@ -102,19 +102,28 @@ const MISTAKES: readonly Mistake[] = [
 const EVERY = 2
 
 /**
- * What is refused before a sheet comes in right: on every second sheet one mistake, in its last line, so that a
- * list of which only a part is wrong must be refused whole.
+ * What is refused before a sheet comes in right: on every second sheet, and on all of a colour developer, the
+ * mistake made least often so far. It is in the last line, so that a list of which only a part is wrong must be
+ * refused whole.
  */
-export function refusedAttempts(sheet: Sheet, chance: Chance): RefusedAttempt[] {
-  const last = sheet.meant[sheet.meant.length - 1] as TimeStatement
-  const possible = MISTAKES.flatMap(({ what, code, of }) => {
-    const wrong = of(last)
-    return wrong === null ? [] : [{ what, code, typed: [...sheet.meant.slice(0, -1), wrong] }]
-  })
-  // The rare ones first: what few sheets lend themselves to would else hardly ever come up.
-  const rare = possible.filter(({ code }) => code === 'times.bad-coefficient' || code === 'times.bad-range')
-  const made = chance.pick(rare.length > 0 ? rare : possible)
-  return sheet.number % EVERY === 0 || last.kind === 'fixed' ? [made] : []
+export function refusedAttempts(sheets: readonly Sheet[]): ReadonlyMap<Sheet, RefusedAttempt> {
+  const often = new Map<Mistake, number>()
+  const attempts = new Map<Sheet, RefusedAttempt>()
+  for (const sheet of sheets) {
+    const last = sheet.meant[sheet.meant.length - 1] as TimeStatement
+    if (sheet.number % EVERY !== 0 && last.kind !== 'fixed') continue
+    const possible = MISTAKES.flatMap((mistake) => {
+      const wrong = mistake.of(last)
+      return wrong === null ? [] : [{ mistake, wrong }]
+    })
+    const made = possible.reduce((least, other) =>
+      (often.get(other.mistake) ?? 0) < (often.get(least.mistake) ?? 0) ? other : least,
+    )
+    often.set(made.mistake, (often.get(made.mistake) ?? 0) + 1)
+    const { what, code } = made.mistake
+    attempts.set(sheet, { what, code, typed: [...sheet.meant.slice(0, -1), made.wrong] })
+  }
+  return attempts
 }
 
 /**

@@ -26,18 +26,21 @@ export function enteringSheets(seed: number): readonly Episode[] {
   const chance = new Chance(seed, 3)
   const sheets = planSheets(chance)
   const troubles = dealt(sheets, chance)
+  const refusals = refusedAttempts(sheets)
   return sheets.flatMap((sheet) => {
     const day = 1 + Math.floor(((DAYS - 8) * sheet.number) / SHEETS) + chance.whole(0, 3)
     const trouble = troubles.get(sheet)
-    const refusals = refusedAttempts(sheet, chance)
+    const refusal = refusals.get(sheet)
     const slip = slipped(sheet.meant[0] as TimeStatement, chance)
     const slips = trouble === 'slip corrected' || trouble === 'slip unnoticed'
     const typed = slips ? [slip, ...sheet.meant.slice(1)] : sheet.meant
     const entry: Episode = {
       at: evening(day),
       happens: async (darkroom) => {
-        for (const { what, code, typed: wrong } of refusals)
+        if (refusal) {
+          const { what, code, typed: wrong } = refusal
           await darkroom.isRefused(what, code, (context, rooms) => keepTimes(context, rooms, wrong))
+        }
         await enters(darkroom, sheet, typed)
       },
     }

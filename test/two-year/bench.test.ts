@@ -1,0 +1,148 @@
+import { beforeAll, describe, expect, it } from 'vitest'
+import { listThermometers, listTimes, type Store, type TimeRecord } from '../../src/lab/index.js'
+import { schemas } from '../../src/wire/index.js'
+import { END, START } from './calendar.js'
+import type { LogEntry } from './darkroom.js'
+import { backupOf, onlyBench, withTwoYears } from './fixture.js'
+
+const SEED = 2024
+
+/**
+ * Compares the whole backup before and after those writes that a first run saw refused; a place in its log is the
+ * place of a write.
+ */
+function watched(store: Store, refusedBefore: readonly boolean[], traces: string[]): Store {
+  // The head line says when the backup was made, and the last line sums up the head too.
+  const rows = async () => (await backupOf(store)).slice(1, -1).join('\n')
+  let place = 0
+  const write: Store['write'] = async (context, key, work) => {
+    const expected = refusedBefore[place++]
+    const before = expected ? await rows() : ''
+    const result = await store.write(context, key, work)
+    if (!result.ok !== expected) traces.push(`write ${place} went otherwise than in the first run`)
+    if (expected && (await rows()) !== before) traces.push(`write ${place} was refused and left something`)
+    return result
+  }
+  return { ...store, write }
+}
+
+describe('the two-year bench', () => {
+  let log: readonly LogEntry[]
+  let times: TimeRecord[]
+  let lines: string[]
+  let shown: Awaited<ReturnType<typeof listTimes>>
+  let kit: Awaited<ReturnType<typeof listThermometers>>
+  beforeAll(() =>
+    withTwoYears(SEED, async (furnished) => {
+      const { store } = furnished
+      log = furnished.log
+      lines = await backupOf(store)
+      await store.read(await onlyBench(store), async (rooms) => {
+        times = await rooms.times.all()
+        shown = await listTimes(rooms)
+        kit = await listThermometers(rooms)
+      })
+    }),
+  )
+
+  it('is the same again from the same seed, row by row, and no refused attempt changed it', async () => {
+    const refused = log.map(({ outcome }) => outcome !== 'done')
+    expect(refused.filter(Boolean).length).toBeGreaterThan(40)
+    const traces: string[] = []
+    const again = await withTwoYears(
+      SEED,
+      async ({ store }) => backupOf(store),
+      (store) => watched(store, refused, traces),
+    )
+    expect(traces).toEqual([])
+    expect(again).toEqual(lines)
+  })
+
+  it('holds sixty pairs of film and developer with some 180 times of one to eight points', () => {
+    expect(new Set(times.map(({ film, developer }) => `${film}\n${developer}`)).size).toBe(60)
+    expect(times.length).toBeGreaterThanOrEqual(170)
+    expect(times.length).toBeLessThanOrEqual(190)
+    const counts = new Set(times.map(({ points }) => points.length))
+    expect([...counts].sort()).toEqual([1, 2, 3, 4, 5, 6, 7, 8])
+    const offQuarters = times.flatMap(({ points }) => points).filter(({ time }) => time % 15 !== 0)
+    expect(offQuarters).toEqual([])
+  })
+
+  it('holds every kind, law, origin and class, own ranges and own coefficients, °C and °F', () => {
+    const values = (of: (record: TimeRecord) => unknown) => [...new Set(times.map(of))].sort()
+    expect(values(({ kind }) => kind)).toEqual(['fixed', 'ordinary', 'single-bath'])
+    expect(values(({ law }) => law)).toEqual(['arrhenius', 'exponential'])
+    expect(values(({ sourceOrigin }) => sourceOrigin)).toEqual(['measured', 'own-note', 'sheet'])
+    expect(values(({ developerClass }) => developerClass)).toHaveLength(7)
+    const having = (what: (record: TimeRecord) => boolean) => times.filter(what).length
+    expect(having(({ usable }) => usable !== null)).toBeGreaterThan(10)
+    expect(having(({ coefficient }) => coefficient !== null)).toBeGreaterThan(5)
+    expect(having(({ window }) => window !== null)).toBeGreaterThan(0)
+    expect(having(({ points }) => points.some(({ temperature }) => temperature % 0.5 !== 0))).toBeGreaterThan(20)
+  })
+
+  it('holds names as people type them, up to the longest that may be', () => {
+    const names = new Set(times.map(({ film }) => film))
+    for (const sign of ['ü', "'", '“', '--', '🏜️']) expect([...names].some((name) => name.includes(sign))).toBe(true)
+    expect(Math.max(...[...names].map((name) => name.length))).toBe(120)
+  })
+
+  it('holds twelve thermometers, checked in each of six terms, and what went wrong with them', () => {
+    const { thermometers } = kit
+    expect(thermometers).toHaveLength(12)
+    const checks = thermometers.flatMap((one) => one.checks)
+    const sizes = new Map<string, number>()
+    for (const { set_id } of checks) if (set_id !== null) sizes.set(set_id, (sizes.get(set_id) ?? 0) + 1)
+    // Seven in each beaker; the trusted one, in every second term, gets no check of its own.
+    expect([...sizes.values()].sort()).toEqual([6, 6, 6, 7, 7, 7])
+    expect(checks.filter(({ withdrawn }) => withdrawn).length).toBeGreaterThan(1)
+    expect(new Set(checks.map(({ method }) => method))).toEqual(new Set(['comparison', 'ice', 'boiling', 'class-set']))
+    const toItself = checks.filter(({ method, read_c, true_c }) => method === 'comparison' && read_c === true_c)
+    expect(toItself.some(({ withdrawn }) => withdrawn)).toBe(true)
+  })
+
+  it('is what the interface would take and give', () => {
+    expect(schemas.TimeRecords.parse(shown)).toEqual(shown)
+    expect(schemas.ThermometerRecords.parse(kit)).toEqual(kit)
+  })
+
+  it('runs forward through the two years', () => {
+    const moments = log.map(({ at }) => Date.parse(at))
+    expect(moments).toEqual([...moments].sort((one, other) => one - other))
+    expect(moments[0]).toBeGreaterThanOrEqual(START)
+    expect(moments.at(-1)).toBeLessThan(END)
+    expect((moments.at(-1) ?? 0) - START).toBeGreaterThan(0.95 * (END - START))
+  })
+
+  it('has every mistake that people make, refused with its own problem', () => {
+    const codes = new Set(log.map(({ outcome }) => outcome))
+    expect([...codes].sort()).toEqual(
+      [
+        'done',
+        'house.pairing-code-wrong',
+        'record.changed-meanwhile',
+        'record.name-taken',
+        'record.not-found',
+        'record.removed',
+        'request.invalid',
+        'thermometer.bad-scale',
+        'thermometer.check-withdrawn',
+        'thermometer.checks-contradict',
+        'thermometer.class-set-too-small',
+        'thermometer.error-too-large',
+        'thermometer.method-out-of-scale',
+        'thermometer.outside-scale',
+        'thermometer.same-twice',
+        'times.bad-coefficient',
+        'times.bad-range',
+        'times.bad-window',
+        'times.fixed-needs-one-point',
+        'times.impossible-temperature',
+        'times.impossible-time',
+        'times.no-points',
+        'times.slower-when-warmer',
+        'times.two-times-at-one-temperature',
+      ].sort(),
+    )
+  })
+})
