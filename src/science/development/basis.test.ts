@@ -106,7 +106,7 @@ describe('where the coefficient comes from', () => {
     const mean = ys.reduce((total, y) => total + y, 0) / 7
     const slope = ys.reduce((total, y, i) => total + (y - mean) * (i - 3), 0) / 28
     const squares = ys.reduce((total, y, i) => total + (y - mean - slope * (i - 3)) ** 2, 0)
-    const half = 2.570_581_836 * Math.sqrt(squares / 5 / 28)
+    const half = 2.5706 * Math.sqrt(squares / 5 / 28)
     expect(coefficient.high / coefficient.low).toBeCloseTo(Math.exp(20 * half), 6)
   })
 
