@@ -34,7 +34,10 @@ export function problemOfError(error: FastifyError, request: FastifyRequest): Pr
     case 'FST_ERR_CTP_BODY_TOO_LARGE':
       return problem('request.too-large', { most: `${Math.round(request.routeOptions.bodyLimit / 1024)} KiB` })
     case 'FST_ERR_CTP_INVALID_MEDIA_TYPE':
-      return problem('request.media-type', { type: request.headers['content-type'] ?? 'none' })
+      return problem('request.media-type', {
+        type: request.headers['content-type'] ?? 'none',
+        wanted: 'application/json',
+      })
     case 'FST_ERR_CTP_INVALID_JSON_BODY':
     case 'FST_ERR_CTP_EMPTY_JSON_BODY':
       return problem('request.not-json', { reason: error.message.replace(/\.$/, '') })

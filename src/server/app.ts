@@ -76,6 +76,8 @@ export async function createApp(house: House): Promise<FastifyInstance> {
       'referrer-policy': 'no-referrer',
     })
   })
+  // Fastify reads plain text unasked; here a body is JSON or a file.
+  app.removeContentTypeParser('text/plain')
   // A backup comes in as a stream, line by line; it is never held whole.
   app.addContentTypeParser('application/x-ndjson', (_request, payload, done) => done(null, payload))
   app.setErrorHandler((error, request, reply) => {

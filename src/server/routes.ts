@@ -84,11 +84,17 @@ export function registerRoutes(app: FastifyInstance, house: House): void {
               }
             : { 200: route.answer, ...problems },
       },
-      // Who is calling is settled before the body is judged, so that a stranger learns nothing from its errors.
-      preValidation: async (request, reply) => {
+      // Who is calling is settled before the body is read, so that a stranger costs little and learns nothing.
+      onRequest: async (request, reply) => {
         request.actor = await whoIs(request, house)
         const allowed = mayCall(route, request.actor.role)
         if (!allowed.ok) return sendProblem(reply, allowed.problem)
+      },
+      preValidation: async (request, reply) => {
+        const type = request.headers['content-type']
+        const wanted = route.bodyFile ?? 'application/json'
+        if (type !== undefined && request.body !== undefined && !type.toLowerCase().startsWith(wanted))
+          return sendProblem(reply, problem('request.media-type', { type, wanted }))
       },
       handler: (request, reply) => serve(name, route, house, request, reply),
     })

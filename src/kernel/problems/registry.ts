@@ -282,6 +282,156 @@ export const registry = define({
     help: 'thermometers#class-set',
   },
 
+  // Densities, curves and film speed
+  'curve.bad-value': {
+    sentence: '{what} of {value} is outside {low} to {high}.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#densities',
+  },
+  'curve.too-few-steps': {
+    sentence: 'A curve needs at least {fewest} steps with their densities; {count} were given.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#strips',
+  },
+  'curve.too-many-steps': {
+    sentence: '{count} steps were given; one strip has at most {most}.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#strips',
+  },
+  'curve.steps-out-of-order': {
+    sentence:
+      'Step {step} has a log exposure of {second}, which is not more than the {first} before it. Steps go from the least light to the most.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#strips',
+  },
+  'curve.falls': {
+    sentence:
+      'Step {step} reads {second}, below the {first} of a step with less light by more than reading error explains. Read both again, or check the order of the steps.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#strips',
+  },
+  'curve.starts-too-dense': {
+    sentence:
+      '{what} needs a density of {wanted}, and the lightest step is {reached} already. Expose a strip with less light.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#reach',
+  },
+  'curve.not-reached': {
+    sentence:
+      '{what} needs a density of {wanted}, and this curve ends at {reached}. It is not defined for this strip; use another measure, or expose more.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#reach',
+  },
+  'curve.beyond-exposure': {
+    sentence:
+      '{what} needs the curve up to a log exposure of {wanted}, and its last step is at {reached}. It is not defined for this strip.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#reach',
+  },
+  'curve.no-straight-part': {
+    sentence:
+      'No two points of the curve rise between {from} and {to}: there is no straight part to take a slope from.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#contrast',
+  },
+  'curve.tablet-mismatch': {
+    sentence: 'The tablet has {tablet} steps and {strip} densities were read; each reading needs its own step.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#strips',
+  },
+  'speed.bad-value': {
+    sentence: '{what} of {value} is outside {low} to {high}.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#speed',
+  },
+  'speed.relative-only': {
+    sentence:
+      'The exposure of this strip is not known in lux-seconds, so it has no speed of its own, only one relative to the index it was exposed for.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#speed',
+  },
+  'speed.outside-list': {
+    sentence: 'A speed of {speed} is outside the named speeds, {low} to {high}.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#speed',
+  },
+  'speed.not-met': {
+    sentence:
+      'No frame of the series meets a density of {wanted} over base and fog: they run from {lowest} to {highest}. Add frames with {remedy} exposure.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#in-camera',
+  },
+
+  // Contrast in time
+  'contrast.bad-value': {
+    sentence: '{what} of {value} is outside {low} to {high}.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#own-time',
+  },
+  'contrast.too-few-strips': {
+    sentence: 'A contrast\u2013time curve needs {fewest} strips at different times; {count} were given.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#own-time',
+  },
+  'contrast.not-a-law': {
+    sentence:
+      'The contrasts {first} at {firstTime} and {second} at {secondTime} do not follow one curve: the longer time must give more contrast, but less than twice as much. Develop the pair again.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#own-time',
+  },
+  'contrast.above-most': {
+    sentence:
+      'A contrast of {wanted} cannot be had: by these strips the developer reaches {most} at the very most. Choose less, or another developer.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#own-time',
+  },
+  'contrast.beyond-strips': {
+    sentence:
+      'A contrast of {wanted} is more than one N outside these strips, which run from {lowest} to {highest}. Develop a strip nearer to it.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#own-time',
+  },
+  'contrast.no-fit': {
+    sentence:
+      'No contrast\u2013time curve fits these {count} strips ({reason}). Develop them over a wider span of times.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#own-time',
+  },
+
+  // Control strips
+  'control.bad-value': {
+    sentence: '{what} of {value} is outside {low} to {high}.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#control',
+  },
+  'control.too-few': {
+    sentence: '{what} needs at least {fewest} values; {count} were given.',
+    status: 422,
+    exit: 65,
+    help: 'negatives#control',
+  },
+
   // Records
   'record.not-found': {
     sentence: 'There is no {what} with the id {id} on this bench.',
@@ -378,7 +528,7 @@ export const registry = define({
     help: 'interface#requests',
   },
   'request.media-type': {
-    sentence: 'A body of type {type} is not read here; send application/json.',
+    sentence: 'A body of type {type} is not read here; send {wanted}.',
     status: 415,
     exit: 65,
     help: 'interface#requests',
@@ -445,6 +595,193 @@ export const registry = define({
     status: 500,
     exit: 64,
     help: 'house#start',
+  },
+
+  // Lists of baths
+  'recipe.no-bath': {
+    sentence: 'A list of baths needs at least one bath; this one has none.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.too-many-steps': {
+    sentence: 'A list of {count} steps cannot be followed at a sink; {most} is the most.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.bad-name': {
+    sentence: '“{name}” is not a name for a step or a list; write 1 to {most} characters.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.long-reason': {
+    sentence: 'The reason for {name} has {count} characters; keep it to {most}, so that it fits beside the step.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.same-id': {
+    sentence: 'Two steps are called {id} inside the list. Give each its own.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.bad-time': {
+    sentence: '{time} cannot be the length of {name}; it lies between {from} and {to}.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.shorter-than-drain': {
+    sentence:
+      '{name} lasts {time}, but pouring it out alone takes {drain}. Make it longer, or let its clock end when draining starts.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.bad-clearing': {
+    sentence:
+      '{name} is timed by clearing: the multiple lies between {from} and {to}, and its longest time is not under its shortest.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.fixed-needs-seconds': {
+    sentence: '{name} has one time at one temperature; give it fixed seconds, not a developing time.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.several-developing-times': {
+    sentence: '{count} baths take their length from the developing time; only one can.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.bad-handling': {
+    sentence: '{time} cannot be a part of the bath change into or out of {name}; each part takes {from} to {to}.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.bad-window': {
+    sentence: '{from} to {to} is not a temperature window for {name}; the lower end comes first, between 0 and 60 °C.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.bad-turn': {
+    sentence: 'A turn of {name} has no length, or one over an hour. Give seconds or a count of inversions.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.turn-longer-than-interval': {
+    sentence:
+      '{name} is to be turned for {length} every {every}. The turn has to fit into its interval, which is 5 seconds or more.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.parted': {
+    sentence: '{name} and the bath after it must not be parted, but {next} comes next. Put a bath there.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.act-without-bath': {
+    sentence: '{name} happens inside a bath, but no bath stands before it.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+  'recipe.light-too-soon': {
+    sentence: '{name} lets light in before the film has been fixed. Move it behind the fixer.',
+    status: 422,
+    exit: 65,
+    help: 'runs#list-of-baths',
+  },
+
+  // The score
+  'score.no-tank': {
+    sentence: 'A score needs at least one tank; none was given.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.same-tank': {
+    sentence: 'Two tanks are called {tank}. Give each its own letter.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.no-developing-time': {
+    sentence: '{name} needs its developing time: choose a reference time with a temperature, or type your own.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.fixed-time': {
+    sentence:
+      '{name} has one time at one temperature, {time}; it is never moved. Bring the bath to its temperature instead.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.no-developer': {
+    sentence: 'This list has no bath that takes a developing time, but one was given.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.wrong-kind': {
+    sentence: 'The reference time is for {given}, but the list has {wanted}. Choose a list that fits.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.bad-own-time': {
+    sentence: '{time} cannot be a developing time; it lies between {from} and {to}.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.bad-temperature': {
+    sentence: '{temperature} cannot be the temperature of {name}; it lies between 0 and 60 °C.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.unknown-step': { sentence: 'No step of the list is called {id}.', status: 422, exit: 65, help: 'runs#plan' },
+  'score.bad-room': {
+    sentence:
+      'A room of {temperature} that pulls the tank over {tau} makes no sense; the time constant is 5 minutes to 24 hours.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.bath-too-far': {
+    sentence:
+      '{name} at {temperature} is {by} from {other} at {otherTemperature}. From {limit} gelatin can wrinkle; bring them closer, or say that you take the risk.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.chain-too-long': {
+    sentence:
+      'From {first} to {last} the film passes through {by} in small steps. More than {limit} in all can wrinkle gelatin; bring the baths closer, or say that you take the risk.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
+  },
+  'score.reading-outside': {
+    sentence:
+      '{temperature} is outside what this developer can be followed at, {from} to {to}. Read again; the pour-out stays as it is.',
+    status: 422,
+    exit: 65,
+    help: 'runs#plan',
   },
 })
 

@@ -5,8 +5,14 @@ export const Id = z.uuid().meta({ id: 'Id', description: 'UUID version 7.' })
 export const InstantText = z.iso.datetime().meta({ id: 'Instant', description: 'UTC, ISO 8601, milliseconds.' })
 export const Temperature = z.number().min(-90).max(200).describe('degrees Celsius')
 export const Duration = z.number().min(0).max(604_800).describe('seconds')
-export const Name = z.string().trim().min(1).max(120)
-export const Note = z.string().max(4000)
+/** Text without control characters but tabs and line ends: no screen shows them, and a database may refuse them. */
+export const Text = (most: number) =>
+  z
+    .string()
+    .max(most)
+    .regex(/^(?:\P{Cc}|[\t\n\r])*$/u, 'it holds control characters; leave them out')
+export const Name = Text(120).trim().min(1)
+export const Note = Text(4000)
 export const UnitSystem = z.enum(['metric', 'us'])
 export const Paper = z.enum(['A4', 'Letter'])
 

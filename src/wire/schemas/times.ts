@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { Duration, Id, InstantText, Name, Note, Revision, Temperature } from './common.js'
+import { Duration, Id, InstantText, Name, Note, Revision, Temperature, Text } from './common.js'
 
 export const SheetPoint = z.strictObject({ temperature_c: Temperature, time_s: Duration }).meta({ id: 'SheetPoint' })
 export const TemperatureRange = z
@@ -32,7 +32,7 @@ export const TimeStatement = z
       .nullable()
       .default(null)
       .describe('1 + 4 is [1, 4]; undiluted is [1].'),
-    agitation: z.string().max(200).default(''),
+    agitation: Text(200).default(''),
     kind: DeveloperKind.default('ordinary'),
     law: RateLaw.default('exponential'),
     developer_class: DeveloperClass.default('unknown'),
@@ -40,7 +40,7 @@ export const TimeStatement = z
     usable: TemperatureRange.nullable().default(null),
     window: TemperatureRange.nullable().default(null).describe('Colour and reversal first developers only.'),
     points: z.array(SheetPoint).max(100),
-    source_words: z.string().max(500).default('').describe('The words of the source: “sheet of March 2025, page 2”.'),
+    source_words: Text(500).default('').describe('The words of the source: “sheet of March 2025, page 2”.'),
     source_origin: z.enum(['sheet', 'own-note', 'measured']).default('sheet'),
     note: Note.default(''),
   })
@@ -66,7 +66,7 @@ const QueryNumber = z.preprocess(
 )
 
 export const TimeQuery = z.strictObject({
-  at_c: QueryNumber.describe('Temperature of the developer, °C.'),
+  at_c: QueryNumber.pipe(Temperature).describe('Temperature of the developer, °C.'),
   thermometer_error_c: QueryNumber.pipe(z.number().min(0).max(5)).optional(),
   thermometer_id: Id.optional().describe('Corrects at_c by what is known of this thermometer.'),
   factor: QueryNumber.optional().describe('One further factor on the time, such as 1.10 for a second use.'),
