@@ -77,16 +77,17 @@ export function troubles(record: TimeRecord, coefficient: number, at: TimeAt): s
 const BEND = 5e-6
 
 /**
- * The largest that a step may be by what is on either side of it: as its neighbour, or going on as its two
- * neighbours on that side do. A corner at a sheet point is smooth from one side; a leap is so from neither.
+ * Whether a step lies outside all that the steps on either side of it lead one to expect: as its neighbour, or going
+ * on as its two neighbours on that side do. A corner at a sheet point is smooth from one side; a leap is from neither.
  */
-function expectedAt(steps: readonly number[], place: number): number {
-  const sides = [-1, 1].flatMap((side) => {
+function isLeap(steps: readonly number[], place: number): boolean {
+  const expected = [-1, 1].flatMap((side) => {
     const [near, far] = [steps[place + side], steps[place + 2 * side]]
     if (near === undefined) return []
-    return far === undefined ? [Math.abs(near)] : [Math.abs(near), Math.abs(2 * near - far)]
+    return far === undefined ? [near] : [near, 2 * near - far]
   })
-  return sides.length === 0 ? Number.POSITIVE_INFINITY : Math.max(...sides)
+  const step = steps[place] as number
+  return expected.length > 0 && (step > Math.max(...expected) + BEND || step < Math.min(...expected) - BEND)
 }
 
 /** `lnTimes` at neighbouring hundredths, the last one at `end`. */
@@ -94,7 +95,7 @@ function unsteady({ kind }: TimeRecord, lnTimes: readonly number[], steep: numbe
   const steps = lnTimes.slice(1).map((value, place) => value - (lnTimes[place] as number))
   return steps.flatMap((step, place) => {
     const where = `step ${steps.length - place} before ${end.toFixed(2)} °C: ln t by ${step}`
-    const alone = Math.abs(step) > expectedAt(steps, place) + BEND
+    const alone = isLeap(steps, place)
     const tooSteep = Math.abs(step) > steep * STEP + 1e-9
     const slower = kind === 'ordinary' && step > 1e-12
     const moved = kind === 'fixed' && step !== 0

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Celsius, celsius, expectOk, ok, seconds } from '../../src/kernel/index.js'
 import { basisOf, type TimeRecord } from '../../src/lab/index.js'
-import { developingTime, dose, type TimeBasis, timeForCourse } from '../../src/science/index.js'
+import { developingTime, dose, rateAt, type TimeBasis, timeForCourse } from '../../src/science/index.js'
 import { standingTimes, withTwoYears } from './fixture.js'
 import { limitsOf, offSheet, steepest, type TimeAt, troubles } from './held.js'
 
@@ -40,14 +40,16 @@ describe('every standing time of the two-year bench', () => {
     }),
   )
 
-  it('agrees between plan and dose to 0.1 s at constant temperature', () => {
+  it('agrees between plan, dose and rate to 0.1 s at constant temperature', () => {
     const apart = all.flatMap(({ record, basis, at }) =>
       within(record).flatMap((temperature) => {
         const time = expectOk(at(temperature))
         const held = { at: seconds(0), temperature }
         const course = expectOk(timeForCourse(basis, [held], basis.reference.time))
         const done = expectOk(dose(basis, [held, { at: seconds(time), temperature }]))
+        const { rate } = expectOk(rateAt(basis, temperature))
         const off = Math.max(
+          Math.abs(basis.reference.time / rate - time),
           Math.abs(course.elapsed - time),
           // Equivalent seconds run at the reference temperature: back to seconds at this one.
           (Math.abs(done.equivalent - basis.reference.time) * time) / basis.reference.time,
@@ -85,7 +87,8 @@ describe('every standing time of the two-year bench', () => {
 
   describe('and this would be noticed:', () => {
     const changed: readonly (readonly [string, (time: number, temperature: number) => number])[] = [
-      ['a leap of a thousandth in the middle', (time, temperature) => (temperature < 21.0001 ? time : time * 0.999)],
+      ['a leap down in the middle', (time, temperature) => (temperature < 21.0001 ? time : time * 0.99999)],
+      ['a leap up in the middle', (time, temperature) => (temperature < 21.0001 ? time : time * 1.00001)],
       ['one time out of line', (time, temperature) => (Math.abs(temperature - 20) < 0.001 ? time * 1.01 : time)],
       ['longer when warmer', (time, temperature) => time * 2 ** (temperature / 5)],
       ['much too steep', (time, temperature) => time * 0.5 ** (temperature - 20)],
