@@ -62,6 +62,7 @@ function right({ keyword, params, message }: Issue): string {
     case 'invalid_value':
       return `one of ${(params.values as unknown[]).map(String).join(', ')}`
     case 'invalid_format':
+      if (params.format === 'regex') return message ?? 'a text of another form'
       return params.format === 'uuid' ? 'an id, as this program gives them (a UUID)' : `written as ${params.format}`
     default:
       return message ?? 'as the description of this interface has it'

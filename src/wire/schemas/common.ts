@@ -10,7 +10,7 @@ export const Text = (most: number) =>
   z
     .string()
     .max(most)
-    .regex(/^(?:\P{Cc}|[\t\n\r])*$/u, 'it holds control characters; leave them out')
+    .regex(/^(?:\P{Cc}|[\t\n\r])*$/u, 'a text without control characters')
 export const Name = Text(120).trim().min(1)
 export const Note = Text(4000)
 export const UnitSystem = z.enum(['metric', 'us'])

@@ -334,7 +334,7 @@ export type UndoTimeBody = {
 }
 
 export type AnswerTimeQuery = {
-  at_c: number
+  at_c?: number
   thermometer_error_c?: number
   thermometer_id?: IdInput
   factor?: number
@@ -397,7 +397,7 @@ export const undoTime = (id: string, body: UndoTimeBody) =>
   send<TimeRecord>('POST', `/api/times/${encodeURIComponent(id)}/undo`, { body })
 
 /** The developing time at a temperature, with its factors and band. */
-export const answerTime = (id: string, query: AnswerTimeQuery) =>
+export const answerTime = (id: string, query: AnswerTimeQuery = {}) =>
   send<TimeAnswer>('GET', address(`/api/times/${encodeURIComponent(id)}/answer`, query))
 
 /** Where to open: The time card of a film, to print. */
