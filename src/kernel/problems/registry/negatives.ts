@@ -1,0 +1,74 @@
+import { unusable } from './registered.js'
+
+export const negativesProblems = {
+  // Densities, curves and film speed
+  'curve.bad-value': unusable('negatives#densities', '{what} of {value} is outside {low} to {high}.'),
+  'curve.too-few-steps': unusable(
+    'negatives#strips',
+    'A curve needs at least {fewest} steps with their densities; {count} were given.',
+  ),
+  'curve.too-many-steps': unusable('negatives#strips', '{count} steps were given; one strip has at most {most}.'),
+  'curve.steps-out-of-order': unusable(
+    'negatives#strips',
+    'Step {step} has a log exposure of {second}, which is not more than the {first} before it. Steps go from the least light to the most.',
+  ),
+  'curve.falls': unusable(
+    'negatives#strips',
+    'Step {step} reads {second}, below the {first} of a step with less light by more than reading error explains. Read both again, or check the order of the steps.',
+  ),
+  'curve.starts-too-dense': unusable(
+    'negatives#reach',
+    '{what} needs a density of {wanted}, and the lightest step is {reached} already. Expose a strip with less light.',
+  ),
+  'curve.not-reached': unusable(
+    'negatives#reach',
+    '{what} needs a density of {wanted}, and this curve ends at {reached}. It is not defined for this strip; use another measure, or expose more.',
+  ),
+  'curve.beyond-exposure': unusable(
+    'negatives#reach',
+    '{what} needs the curve up to a log exposure of {wanted}, and its last step is at {reached}. It is not defined for this strip.',
+  ),
+  'curve.no-straight-part': unusable(
+    'negatives#contrast',
+    'No two points of the curve rise between {from} and {to}: there is no straight part to take a slope from.',
+  ),
+  'curve.tablet-mismatch': unusable(
+    'negatives#strips',
+    'The tablet has {tablet} steps and {strip} densities were read; each reading needs its own step.',
+  ),
+  'speed.bad-value': unusable('negatives#speed', '{what} of {value} is outside {low} to {high}.'),
+  'speed.relative-only': unusable(
+    'negatives#speed',
+    'The exposure of this strip is not known in lux-seconds, so it has no speed of its own, only one relative to the index it was exposed for.',
+  ),
+  'speed.outside-list': unusable('negatives#speed', 'A speed of {speed} is outside the named speeds, {low} to {high}.'),
+  'speed.not-met': unusable(
+    'negatives#in-camera',
+    'No frame of the series meets a density of {wanted} over base and fog: they run from {lowest} to {highest}. Add frames with {remedy} exposure.',
+  ),
+  // Contrast in time
+  'contrast.bad-value': unusable('negatives#own-time', '{what} of {value} is outside {low} to {high}.'),
+  'contrast.too-few-strips': unusable(
+    'negatives#own-time',
+    'A contrast–time curve needs {fewest} strips at different times; {count} were given.',
+  ),
+  'contrast.not-a-law': unusable(
+    'negatives#own-time',
+    'The contrasts {first} at {firstTime} and {second} at {secondTime} do not follow one curve: the longer time must give more contrast, but less than twice as much. Develop the pair again.',
+  ),
+  'contrast.above-most': unusable(
+    'negatives#own-time',
+    'A contrast of {wanted} cannot be had: by these strips the developer reaches {most} at the very most. Choose less, or another developer.',
+  ),
+  'contrast.beyond-strips': unusable(
+    'negatives#own-time',
+    'A contrast of {wanted} is more than one N outside these strips, which run from {lowest} to {highest}. Develop a strip nearer to it.',
+  ),
+  'contrast.no-fit': unusable(
+    'negatives#own-time',
+    'No contrast–time curve fits these {count} strips ({reason}). Develop them over a wider span of times.',
+  ),
+  // Control strips
+  'control.bad-value': unusable('negatives#control', '{what} of {value} is outside {low} to {high}.'),
+  'control.too-few': unusable('negatives#control', '{what} needs at least {fewest} values; {count} were given.'),
+} as const
