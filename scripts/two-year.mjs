@@ -31,9 +31,12 @@ async function main([folder, seed]) {
   }
   const log = await writeTwoYears(resolve(folder), seed === undefined ? SEED : Number(seed))
   const refused = log.filter(({ outcome }) => outcome !== 'done').length
-  console.log(`${log.length - refused} things done, ${refused} refused. Look at them with DATA_DIR=${folder} npm start.`)
+  console.log(
+    `${log.length - refused} things done, ${refused} refused. Look at them with DATA_DIR=${folder} npm start.`,
+  )
   return 0
 }
 
 const asked = process.argv[1]
-if (asked !== undefined && import.meta.url === pathToFileURL(asked).href) process.exitCode = await main(process.argv.slice(2))
+if (asked !== undefined && import.meta.url === pathToFileURL(asked).href)
+  process.exitCode = await main(process.argv.slice(2))

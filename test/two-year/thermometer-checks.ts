@@ -117,6 +117,7 @@ export async function refusedChecks(darkroom: Darkroom, instruments: readonly In
   await check('reads 26 °C for 20 °C', 'thermometer.error-too-large', spirit, far)
   await check('leaves the truth out', 'request.invalid', spirit, { method: 'comparison', read_c: 20 })
   await refusedSets(darkroom, reference, spirit)
+  await setOffTheScale(darkroom, [reference, spirit, dial])
 }
 
 async function refusedSets(darkroom: Darkroom, reference: Instrument, spirit: Instrument): Promise<void> {
@@ -131,4 +132,17 @@ async function refusedSets(darkroom: Darkroom, reference: Instrument, spirit: In
   await set('compares one thermometer with itself alone', 'thermometer.class-set-too-small', first, [first])
   await set('puts one thermometer into a set twice', 'thermometer.same-twice', null, [first, second, second])
   await set('trusts one that is not in the beaker', 'record.not-found', first, [second, second])
+}
+
+/** A cold beaker: the first two read it, the dial cannot. By then one check is written, which must go again. */
+const setOffTheScale = (darkroom: Darkroom, set: readonly Instrument[]): Promise<void> => {
+  const readings = set.map(({ statement, division }) => ({
+    thermometer_id: darkroom.of(statement.name).id,
+    read_c: statement.kind === 'dial' ? statement.scale_low_c - division : 12,
+  }))
+  const trusted_id = readings[0]?.thermometer_id ?? null
+  const what = 'reads a beaker too cold for the dial'
+  return darkroom.isRefused(what, 'thermometer.outside-scale', (context, rooms) =>
+    addClassSet(context, rooms, { trusted_id, readings }),
+  )
 }

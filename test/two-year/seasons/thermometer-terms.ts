@@ -1,4 +1,4 @@
-import { addThermometer, correctThermometer, removeThermometer } from '../../../src/lab/index.js'
+import { addThermometer, correctThermometer, removeThermometer, undoThermometer } from '../../../src/lab/index.js'
 import { evening, TERMS } from '../calendar.js'
 import { Chance } from '../chance.js'
 import type { Darkroom, Episode } from '../darkroom.js'
@@ -46,8 +46,17 @@ async function aSpareOne(darkroom: Darkroom): Promise<void> {
   const corrected = await darkroom.does('corrects its scale', (context, rooms) =>
     correctThermometer(context, rooms, added.id, added.revision, { ...statement, scale_low_c: -10 }),
   )
-  await darkroom.does('removes it when its owner takes it home', (context, rooms) =>
+  const gone = await darkroom.does('removes it when its owner takes it home', (context, rooms) =>
     removeThermometer(context, rooms, added.id, corrected.revision),
+  )
+  const other = await darkroom.does('enters another one under its name', (context, rooms) =>
+    addThermometer(context, rooms, statement),
+  )
+  await darkroom.isRefused('brings the first one back beside it', 'record.name-taken', (context, rooms) =>
+    undoThermometer(context, rooms, gone.id, gone.revision),
+  )
+  await darkroom.does('takes the entry of the other one back', (context, rooms) =>
+    undoThermometer(context, rooms, other.id, other.revision),
   )
 }
 
