@@ -36,10 +36,22 @@ export const negativesProblems = {
     'negatives#strips',
     'The tablet has {tablet} steps and {strip} densities were read; each reading needs its own step.',
   ),
+  'curve.bad-calibration': unusable(
+    'negatives#without-densitometer',
+    'The readings {first} and {second} stand for {firstTrue} and {secondTrue}: a higher reading must stand for a higher density. Read the known steps again.',
+  ),
+  'curve.outside-calibration': unusable(
+    'negatives#without-densitometer',
+    'A reading of {read} is outside what was calibrated, {low} to {high}. Read a known step near it first.',
+  ),
   'speed.bad-value': unusable('negatives#speed', '{what} of {value} is outside {low} to {high}.'),
   'speed.relative-only': unusable(
     'negatives#speed',
     'The exposure of this strip is not known in lux-seconds, so it has no speed of its own, only one relative to the index it was exposed for.',
+  ),
+  'speed.off-triangle': unusable(
+    'negatives#speed',
+    'Over 1.30 of log exposure this strip gains {rise}; an ISO speed needs {low} to {high}. Develop it {remedy}, or use the Δ-X speed, named as such.',
   ),
   'speed.outside-list': unusable('negatives#speed', 'A speed of {speed} is outside the named speeds, {low} to {high}.'),
   'speed.not-met': unusable(
@@ -70,5 +82,9 @@ export const negativesProblems = {
   ),
   // Control strips
   'control.bad-value': unusable('negatives#control', '{what} of {value} is outside {low} to {high}.'),
+  'control.no-step': unusable(
+    'negatives#control',
+    'No step of the strip is {wanted}; its densities run from {lowest} to {highest}. Expose the strip so that one is.',
+  ),
   'control.too-few': unusable('negatives#control', '{what} needs at least {fewest} values; {count} were given.'),
 } as const
