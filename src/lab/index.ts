@@ -13,7 +13,7 @@ export {
   withdrawCheck,
 } from './kit/commands.js'
 export type { KitPort, ThermometerCheck, ThermometerKind, ThermometerRecord, ThermometerStatement } from './kit/port.js'
-export { listThermometers } from './kit/queries.js'
+export { correctedReading, listThermometers } from './kit/queries.js'
 export { CODE_LIFE_MS, listDevices, noteCode, pairDevice, removeDevice } from './people/commands.js'
 export type { Device, PairingCode, PeoplePort } from './people/port.js'
 export type { Change, FeedEntry, FeedPort, Rooms, Store, WriteKey } from './store.js'

@@ -1,9 +1,10 @@
 import { beforeEach, describe, expect, it } from 'vitest'
-import { expectOk } from '../../src/kernel/index.js'
+import { celsius, expectOk } from '../../src/kernel/index.js'
 import {
   addClassSet,
   addThermometer,
   checkThermometer,
+  correctedReading,
   correctThermometer,
   listThermometers,
   removeThermometer,
@@ -145,16 +146,25 @@ describe('a check', () => {
     await refused('thermometer.error-too-large', () => check(id, comparison(26, 20)))
   })
 
-  it('that contradicts an earlier one is refused until that one is withdrawn', async () => {
+  it('that contradicts an earlier one elsewhere on the scale is refused until that one is withdrawn', async () => {
     const id = await add()
     const { checks } = expectOk(await check(id, comparison(20, 22)))
-    await refused('thermometer.checks-contradict', () => check(id, comparison(21, 20)))
+    await refused('thermometer.checks-contradict', () => check(id, comparison(23.5, 21)))
     expectOk(await withdraw(checks[0]?.id as string))
     bench.clock.advance(1000)
-    expect(expectOk(await check(id, comparison(21, 20))).checks.map(({ withdrawn }) => withdrawn)).toEqual([
+    expect(expectOk(await check(id, comparison(23.5, 21))).checks.map(({ withdrawn }) => withdrawn)).toEqual([
       true,
       false,
     ])
+  })
+
+  it('takes the place of an older one near it, as thermometers drift', async () => {
+    const id = await add()
+    expectOk(await check(id, comparison(20, 22)))
+    bench.clock.advance(1000)
+    expectOk(await check(id, comparison(21, 20)))
+    const read = await bench.read((rooms) => correctedReading(rooms, id, celsius(21)))
+    expect(expectOk(read).true).toBeCloseTo(20, 10)
   })
 
   it('of a removed thermometer is refused', async () => {
@@ -231,7 +241,7 @@ describe('a class set', () => {
     const [a, b] = await three()
     expectOk(await check(a, comparison(20, 22)))
     await refused('thermometer.checks-contradict', () =>
-      compare({ trusted_id: b, readings: readings([a, b], [20.5, 20]) }),
+      compare({ trusted_id: b, readings: readings([a, b], [23.5, 20]) }),
     )
   })
 })

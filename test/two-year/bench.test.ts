@@ -127,7 +127,6 @@ describe('the two-year bench', () => {
         'request.invalid',
         'thermometer.bad-scale',
         'thermometer.check-withdrawn',
-        'thermometer.checks-contradict',
         'thermometer.class-set-too-small',
         'thermometer.error-too-large',
         'thermometer.method-out-of-scale',

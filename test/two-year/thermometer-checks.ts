@@ -7,7 +7,6 @@ import type { Darkroom } from './darkroom.js'
 import { type Instrument, showsAt } from './thermometers.js'
 
 const MISREAD_BY = 3
-const CONTRADICTS: Problem['code'] = 'thermometer.checks-contradict'
 
 /** Ids of the checks of one thermometer that count. */
 async function standingChecks(darkroom: Darkroom, { statement }: Instrument): Promise<string[]> {
@@ -24,34 +23,25 @@ async function startsAfresh(darkroom: Darkroom, instrument: Instrument): Promise
     await withdraws(darkroom, `withdraws an old check of ${instrument.statement.name}`, id)
 }
 
-/**
- * A check. A thermometer that has drifted contradicts what was found two terms ago; then the old checks are
- * withdrawn and the new one is entered again.
- */
-async function checks(darkroom: Darkroom, instrument: Instrument, check: AddCheck): Promise<void> {
-  const { name } = instrument.statement
-  const { id } = darkroom.of(name)
-  const what = `checks ${name}: ${check.method}`
-  const first = await darkroom.tries(what, (context, rooms) => checkThermometer(context, rooms, id, check))
-  if (first.ok) return
-  if (first.problem.code !== CONTRADICTS) throw new Error(`${what}: ${first.problem.sentence}`)
-  await startsAfresh(darkroom, instrument)
-  await darkroom.does(`${what}, once more`, (context, rooms) => checkThermometer(context, rooms, id, check))
-}
+/** A check; one of a thermometer that has drifted takes the place of what was found two terms ago. */
+const checks = (darkroom: Darkroom, { statement: { name } }: Instrument, check: AddCheck) =>
+  darkroom.does(`checks ${name}: ${check.method}`, (context, rooms) =>
+    checkThermometer(context, rooms, darkroom.of(name).id, check),
+  )
 
-export const compares = (darkroom: Darkroom, one: Instrument, chance: Chance, around = 20): Promise<void> => {
+export const compares = (darkroom: Darkroom, one: Instrument, chance: Chance, around = 20) => {
   const truth = Number((around + chance.number(-0.6, 0.6)).toFixed(1))
   const read = showsAt(one, truth, darkroom.clock.now())
   return checks(darkroom, one, { method: 'comparison', read_c: read, true_c: truth })
 }
 
-export const standsInIce = (darkroom: Darkroom, one: Instrument, chance: Chance): Promise<void> => {
+export const standsInIce = (darkroom: Darkroom, one: Instrument, chance: Chance) => {
   const melting = chance.number(0, 0.1)
   return checks(darkroom, one, { method: 'ice', read_c: showsAt(one, melting, darkroom.clock.now()) })
 }
 
 /** Sluice Street lies 40 m up: water boils there 0.13 °C below 100. */
-export const standsInSteam = (darkroom: Darkroom, one: Instrument): Promise<void> =>
+export const standsInSteam = (darkroom: Darkroom, one: Instrument) =>
   checks(darkroom, one, { method: 'boiling', read_c: showsAt(one, 99.87, darkroom.clock.now()), altitude_m: 40 })
 
 /** Seven in one beaker. */
@@ -67,14 +57,7 @@ export async function readsSet(
     read_c: showsAt(one, truth, darkroom.clock.now()) + (one === misread ? MISREAD_BY : 0),
   }))
   const given = { trusted_id: trusted && idOf(trusted), readings }
-  const what = `reads ${set.length} in one beaker`
-  const first = await darkroom.tries(what, (context, rooms) => addClassSet(context, rooms, given))
-  if (!first.ok) {
-    if (first.problem.code !== CONTRADICTS) throw new Error(`${what}: ${first.problem.sentence}`)
-    // The refusal does not say whose checks contradict each other, so the whole set starts afresh.
-    for (const one of set) await startsAfresh(darkroom, one)
-    await darkroom.does(`${what}, once more`, (context, rooms) => addClassSet(context, rooms, given))
-  }
+  await darkroom.does(`reads ${set.length} in one beaker`, (context, rooms) => addClassSet(context, rooms, given))
   if (misread) await findsMisreading(darkroom, misread)
 }
 

@@ -1,5 +1,5 @@
 import { type Celsius, failed, ok, problem, type Result } from '../../kernel/index.js'
-import { type CorrectedReading, type Correction, correctionOf } from '../../science/index.js'
+import { type CorrectedReading, type Correction, correctionOf, newestChecks } from '../../science/index.js'
 import type { ThermometerRecord as View } from '../../wire/index.js'
 import type { Rooms } from '../store.js'
 import type { ThermometerCheck, ThermometerRecord } from './port.js'
@@ -12,16 +12,20 @@ export async function standing(rooms: Rooms, id: string): Promise<Result<Thermom
   return record.removed ? failed(problem('record.removed', { what: 'thermometer' })) : ok(record)
 }
 
-/** What the checks that stand say of a thermometer. */
-export const correctionFrom = (checks: readonly ThermometerCheck[]): Result<Correction> =>
+/** What the checks that stand, oldest first, say of a thermometer; newer ones take the place of older ones near them. */
+export const correctionFrom = (
+  checks: readonly Pick<ThermometerCheck, 'method' | 'read' | 'true' | 'withdrawn'>[],
+): Result<Correction> =>
   correctionOf(
-    checks
-      .filter((check) => !check.withdrawn)
-      .map((check) => ({
-        read: check.read,
-        true: check.true,
-        method: check.method === 'class-set' ? 'comparison' : check.method,
-      })),
+    newestChecks(
+      checks
+        .filter((check) => !check.withdrawn)
+        .map((check) => ({
+          read: check.read,
+          true: check.true,
+          method: check.method === 'class-set' ? 'comparison' : check.method,
+        })),
+    ),
   )
 
 /** A reading put right by what is known of its thermometer. */

@@ -14,6 +14,8 @@ export const THERMOMETER_LIMITS = {
   nearMark: 5,
   /** Checks whose readings lie this near count as one, by their mean, °C. */
   sameReading: 0.05,
+  /** A newer check takes the place of older ones whose readings lie this near, °C. */
+  replaces: 3,
   /** Shortest scale, °C. */
   shortestScale: 5,
   scale: { low: -50, high: 200 },
