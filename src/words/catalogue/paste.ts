@@ -1,4 +1,4 @@
-import type { Celsius, Seconds } from '../../kernel/index.js'
+import { type Celsius, type Seconds, writeRatio } from '../../kernel/index.js'
 import type { Writer } from '../writer.js'
 
 const THIN = '\u202f'
@@ -26,6 +26,9 @@ export const pasteWords = {
   'paste.columns': (_: object) => 'Columns of temperatures and times.',
   'paste.film': (p: { film: string }) => `The film: ${p.film}.`,
   'paste.developer': (p: { developer: string }) => `The developer: ${p.developer}.`,
+  'paste.dilution': (p: { parts: readonly number[] }) =>
+    p.parts.length === 1 ? 'Undiluted.' : `Diluted ${writeRatio({ parts: p.parts })}.`,
+  'paste.index': (p: { index: number }) => `Exposed at ${p.index}.`,
   'paste.agitation': (p: { agitation: string }) => `Agitation: ${p.agitation}.`,
   'paste.source': (p: { source: string }) => `The source: ${p.source}.`,
   'paste.not-used': (_: object) => 'Not used.',
@@ -33,7 +36,7 @@ export const pasteWords = {
     `“${p.cell}” at ${w.temperature(p.temperature)} is not a time. ${
       p.near === null
         ? 'Write it like 9:30, 9.5 or 9½.'
-        : `The other times put it near ${w.time(p.near)}; write it like ${w.time(p.near)} or ${decimalMinutes(p.near)}.`
+        : `The other times put it near ${w.time(p.near)}; write it like ${w.time(p.near)}.`
     }`,
   'paste.wrong-count': (p: { found: number; wanted: number }) =>
     `${p.found} ${p.found === 1 ? 'time' : 'times'} for ${p.wanted} temperatures. Put a dash where the sheet gives none.`,
@@ -42,5 +45,3 @@ export const pasteWords = {
   'paste.ambiguous-ratio': (p: { ratio: string }) =>
     `“${p.ratio}” has two readings, so it is left out. Write the dilution with a plus, such as 1 + 4.`,
 } as const
-
-const decimalMinutes = (time: Seconds): string => String(Math.round((time / 60) * 100) / 100)

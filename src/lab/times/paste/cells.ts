@@ -4,6 +4,8 @@ const FRACTION = '½¼¾⅓⅔⅛⅜⅝⅞'
 const DASHES = /^[-–—−.]*$|^n\/?[ar]$/i
 const RULE = /^[\s|+:=_–—-]+$/
 
+const NO_TIME = '–'
+
 /** A line that only draws a border. */
 export const isRule = (line: string): boolean => RULE.test(line)
 
@@ -32,6 +34,7 @@ export const looksLikeTime = (cell: string): boolean =>
 const glue = (line: string): string =>
   line
     .replace(/(\d)\s+(°\s*[CF]\b|[CF]\b)/g, '$1$2')
+    .replace(/(\d+)\s*min\.?\s*(\d+)\s*s(?:ec)?\b/gi, '$1min$2s')
     .replace(/(\d)\s+(min|sec)\b\.?/gi, '$1$2')
     .replace(new RegExp(`(\\d)\\s+([${FRACTION}])`, 'g'), '$1$2')
     .replace(/(\d)\s+(\d\/\d)\b/g, '$1_$2')
@@ -40,13 +43,26 @@ const glue = (line: string): string =>
 const tidy = (cells: string[]): string[] =>
   cells.map((cell) => cell.replaceAll('_', ' ').trim()).filter((cell) => cell !== '')
 
-/** Cuts at tabs, bars, semicolons or wide gaps if the line has them, else at every space. */
+/** A comma of a file of commas: with no space behind it, and not the decimal comma of a number. */
+const COMMA = /(?<=:\d\d),(?=\S)|,(?=\d+:\d\d)|,(?=[^\s\d])|(?<=[^\s\d]),(?=\d)/
+
+/** Cuts at tabs, bars, semicolons, commas or wide gaps if the line has them, else at every space. */
 export function cellsOf(line: string): string[] {
-  for (const separator of [/\t+/, /\|/, /;/, /\s{2,}/]) {
-    const cells = tidy(line.trim().split(separator))
-    if (cells.length > 1) return cells
+  const drawn = line.trim().replace(/^\||\|$/g, '')
+  for (const separator of [/\t/, /\|/, /;/, COMMA, /\s{2,}/]) {
+    // An empty cell between two others holds the place of a time that the sheet does not give.
+    const cells = drawn.split(separator).map((cell) => cell.trim() || NO_TIME)
+    if (cells.filter((cell) => cell !== NO_TIME).length > 1) return cells
   }
   return wordsOf(line)
 }
+
+/** Brings “20 °C = 9:30”, “20 °C: 9:30” and “9:30 at 20 °C” to “20 °C 9:30”, and signs of one letter to two. */
+export const straightened = (line: string): string =>
+  line
+    .replaceAll('℃', '°C')
+    .replaceAll('℉', '°F')
+    .replace(/\b(\d+(?::\d\d|[.,]\d+)?(?:\s*min)?)\s+(?:at|@)\s+(\d+(?:[.,]\d+)?\s*°?\s*[CF]\b)/gi, '$2 $1')
+    .replace(/(\d\s*°?\s*[CF])\s*[:=]\s*(?=\d)/gi, '$1 ')
 
 export const wordsOf = (line: string): string[] => tidy(glue(line.trim()).split(/[\s]+|,\s+/))

@@ -1,7 +1,7 @@
 import { type Celsius, readDuration, type Seconds, seconds, type UnitSystem } from '../../../kernel/index.js'
 import type { SheetPoint } from '../../../science/index.js'
-import { isNone, isRule } from './cells.js'
-import { type Label, readLabel } from './label.js'
+import { isClearTime, isNone, isRule, looksLikeTime } from './cells.js'
+import { type Label, labelByRoles, type Role, readLabel, rolesOf } from './label.js'
 import { type Column, type Line, lineOf, type Pair } from './line.js'
 
 /** A cell that should be a time and is not. */
@@ -67,6 +67,11 @@ export class Gatherer {
   private index: number | null = null
   private heading: readonly Celsius[] = []
   private columns: readonly Column[] = []
+  private roles: readonly Role[] = []
+  /** Times were read since the last name above rows. */
+  private rows = false
+  /** A line was left empty since the last times. */
+  private gap = false
 
   constructor(private readonly system: UnitSystem) {}
 
@@ -83,6 +88,7 @@ export class Gatherer {
       said: null,
       into: null,
     }
+    if (text.trim() === '') this.gap = true
     if (text.trim() === '' || isRule(text)) return nothing
     const said = text.match(/^\s*(agitation|source|from)\s*:\s*(.+)$/i)
     if (said) return this.remark(nothing, said[1] as string, (said[2] as string).trim())
@@ -91,18 +97,24 @@ export class Gatherer {
       case 'words':
         return { ...nothing, heading: line, label: this.name(line.text) }
       case 'temperatures':
-        this.heading = line.temperatures
-        this.columns = []
-        return { ...nothing, heading: line, label: this.name(line.label) }
+        return this.head(nothing, line)
       case 'columns':
         this.columns = line.columns
         this.heading = []
         return { ...nothing, heading: line }
       case 'pairs':
-        return this.take({ ...nothing, label: this.rowLabel(line.label) }, line.pairs)
+        return this.take({ ...nothing, label: this.rowLabel([line.label]) }, line.pairs)
       case 'cells':
         return this.cells(nothing, line.cells)
     }
+  }
+
+  private head(nothing: ReadLine, line: Extract<Line, { kind: 'temperatures' }>): ReadLine {
+    this.heading = line.temperatures
+    this.columns = []
+    const roles = rolesOf(line.labels)
+    this.roles = roles ?? []
+    return { ...nothing, heading: line, label: roles === null ? this.name(line.labels.join(' ')) : {} }
   }
 
   private remark(nothing: ReadLine, what: string, words: string): ReadLine {
@@ -111,40 +123,62 @@ export class Gatherer {
     return { ...nothing, said: { what: /agitation/i.test(what) ? 'agitation' : 'source', words } }
   }
 
-  /** Words above the rows: they hold for every row below. A new film starts afresh. */
+  /**
+   * Words above the rows: they hold for every row below. Behind the rows of one film, after an empty line or
+   * where the developer was named too, they name the next film, and nothing of the last one holds for it.
+   */
   private name(text: string): Label {
-    const label = readLabel(text, this.film !== '')
-    if (label.film !== undefined) this.film = label.film
-    if (label.developer !== undefined) this.developer = label.developer
-    if (label.dilution !== undefined) this.dilution = label.dilution
+    const next = this.rows && text !== '' && (this.gap || this.developer === '')
+    const label = readLabel(text, this.film !== '' && !next)
+    if (label.film !== undefined && label.film !== this.film) {
+      this.film = label.film
+      this.developer = ''
+      this.dilution = null
+      this.index = null
+    }
+    this.hold(label)
     if (label.index !== undefined) this.index = label.index
+    if (label.film !== undefined || label.developer !== undefined) this.rows = false
+    this.gap = false
     return label
   }
 
+  /** What a film, a developer and a dilution are from here on. */
+  private hold(label: Label): void {
+    if (label.film !== undefined) this.film = label.film
+    if (label.developer !== undefined) this.developer = label.developer
+    if (label.dilution !== undefined) this.dilution = label.dilution
+  }
+
   /** Words at the head of a row: a film or developer there holds from here on, an index for this row alone. */
-  private rowLabel(text: string): Label {
-    const label = readLabel(text, this.film !== '')
-    const { index: _, ...names } = label
-    if (names.film !== undefined) this.film = names.film
-    if (names.developer !== undefined) this.developer = names.developer
-    if (names.dilution !== undefined) this.dilution = names.dilution
+  private rowLabel(cells: readonly string[]): Label {
+    const said = cells.filter((cell) => !isNone(cell))
+    const label =
+      this.roles.length > 0 && cells.length === this.roles.length
+        ? labelByRoles(cells, this.roles)
+        : readLabel(said.join(' '), this.film !== '')
+    this.hold(label)
     return label
   }
 
   private cells(nothing: ReadLine, cells: readonly string[]): ReadLine {
-    if (this.heading.length > 0) {
-      const labels = Math.max(0, cells.length - this.heading.length)
-      const label = this.rowLabel(cells.slice(0, labels).join(' '))
-      const times = cells.slice(labels)
-      if (times.length < this.heading.length)
-        return { ...nothing, label, count: { found: times.length, wanted: this.heading.length } }
-      return this.take(
-        { ...nothing, label },
-        times.map((time, i) => ({ time, temperature: this.heading[i] as Celsius })),
-      )
-    }
+    if (this.heading.length > 0) return this.underHeading(nothing, cells)
     const pairs = this.byColumns(cells)
-    return pairs === null ? { ...nothing, homeless: true } : this.take(nothing, pairs)
+    return pairs === null ? { ...nothing, homeless: cells.some((cell) => /\d/.test(cell)) } : this.take(nothing, pairs)
+  }
+
+  /** A row under a line of temperatures. Too many or too few times are not spread over them by guess. */
+  private underHeading(nothing: ReadLine, cells: readonly string[]): ReadLine {
+    const wanted = this.heading.length
+    const labels = Math.max(cells.length - wanted, isLabel(cells[0] ?? '') ? 1 : 0)
+    const more = cells.slice(0, labels).findIndex(isClearTime)
+    const label = this.rowLabel(cells.slice(0, more === -1 ? labels : more))
+    const times = cells.slice(more === -1 ? labels : more)
+    if (times.length !== wanted) return { ...nothing, label, count: { found: times.length, wanted } }
+    return this.take(
+      { ...nothing, label },
+      times.map((time, i) => ({ time, temperature: this.heading[i] as Celsius })),
+    )
   }
 
   /** Cells under headings such as “°F, min, °F, min”. Of two temperatures before a time the first counts. */
@@ -168,6 +202,8 @@ export class Gatherer {
     const { points, bad } = readPairs(pairs)
     const into = this.place(line.label.index ?? this.index)
     into.points.push(...points)
+    this.rows = true
+    this.gap = false
     return { ...line, points, bad, into }
   }
 
@@ -184,6 +220,9 @@ export class Gatherer {
     return fresh
   }
 }
+
+/** A first cell that is no time: words, or a whole number too high to be minutes, such as an index. */
+const isLabel = (cell: string): boolean => !looksLikeTime(cell) || (/^\d{2,5}$/.test(cell) && timeIn(cell) === null)
 
 /** A bare number in a column whose heading names the unit; `20 (68 °F)` counts as 20. */
 function degreesIn(cell: string, system: UnitSystem): Celsius | null {

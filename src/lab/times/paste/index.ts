@@ -1,4 +1,4 @@
-import { type Celsius, failed, ok, problem, type Result, type Seconds } from '../../../kernel/index.js'
+import { type Celsius, failed, ok, problem, type Result, type Seconds, sentenceIn } from '../../../kernel/index.js'
 import { defineBasis, fitLaw } from '../../../science/index.js'
 import type { PastedReading, TimeStatement } from '../../../wire/index.js'
 import { say, type Writer } from '../../../words/index.js'
@@ -6,6 +6,8 @@ import { type BadCell, type Gathered, Gatherer, type ReadLine } from './gather.j
 
 const MOST_CHARACTERS = 20_000
 const ROUNDED_TO_S = 15
+/** Control characters, which no screen shows and nothing kept may hold; the tab parts cells. */
+const UNSEEN = /(?!\t)\p{Cc}/gu
 
 /**
  * Reads a table of developing times as people paste it: a line of temperatures and a line for each index, or a
@@ -16,10 +18,11 @@ export function readTable(text: string, writer: Writer): Result<PastedReading> {
   if (text.length > MOST_CHARACTERS)
     return failed(problem('times.table-too-long', { length: text.length, most: MOST_CHARACTERS }))
   const gatherer = new Gatherer(writer.units)
-  const lines = text.split(/\r?\n/).map((line, i) => gatherer.read(line, i + 1))
+  const lines = text.split(/\r\n|\r|\n/).map((line, i) => gatherer.read(line.replace(UNSEEN, ' '), i + 1))
   const times = gatherer.gathered.filter((one) => one.points.length > 0)
-  if (times.length === 0 && lines.every((line) => line.bad.length === 0)) return failed(problem('times.table-empty'))
-  const faults = faultsOf(times)
+  const troubled = lines.some((line) => line.bad.length > 0 || line.count !== null || line.homeless)
+  if (times.length === 0 && !troubled) return failed(problem('times.table-empty'))
+  const faults = faultsOf(times, writer)
   const shown = lines.filter((line) => line.text.trim() !== '')
   return ok({
     lines: shown.map((line) => ({
@@ -36,11 +39,11 @@ export function readTable(text: string, writer: Writer): Result<PastedReading> {
 type Trouble = { cell: string; sentence: string }
 
 /** What is wrong with a whole film's times (slower when warmer, two at one temperature). */
-function faultsOf(times: readonly Gathered[]): Map<Gathered, Trouble> {
+function faultsOf(times: readonly Gathered[], w: Writer): Map<Gathered, Trouble> {
   const faults = new Map<Gathered, Trouble>()
   for (const one of times) {
     const basis = defineBasis({ kind: 'ordinary', points: one.points })
-    if (!basis.ok) faults.set(one, { cell: '', sentence: basis.problem.sentence })
+    if (!basis.ok) faults.set(one, { cell: '', sentence: sentenceIn(basis.problem, w.units) })
   }
   return faults
 }
@@ -59,13 +62,27 @@ function readAs(line: ReadLine, w: Writer): string | null {
     ...(line.label.film === undefined ? [] : [say('paste.film', { film: line.label.film }, w)]),
     ...(line.label.developer === undefined ? [] : [say('paste.developer', { developer: line.label.developer }, w)]),
   ]
-  const parts = [...names, ...(line.heading ? headingWords(line.heading, w) : []), ...rowWords(line, w)]
+  const parts = [
+    ...names,
+    ...dilutionWords(line, w),
+    ...(line.heading ? headingWords(line.heading, w) : []),
+    ...rowWords(line, w),
+  ]
   return parts.length > 0 ? parts.join(' ') : null
 }
 
 function headingWords(heading: NonNullable<ReadLine['heading']>, w: Writer): string[] {
   if (heading.kind === 'temperatures') return [say('paste.heading', { temperatures: heading.temperatures }, w)]
   return heading.kind === 'columns' ? [say('paste.columns', {}, w)] : []
+}
+
+/** A dilution, and above the rows an index; in a row the index is said with its times. */
+function dilutionWords({ label, points }: ReadLine, w: Writer): string[] {
+  const { dilution, index } = label
+  return [
+    ...(dilution === undefined ? [] : [say('paste.dilution', { parts: dilution }, w)]),
+    ...(index === undefined || points.length > 0 ? [] : [say('paste.index', { index }, w)]),
+  ]
 }
 
 function rowWords(line: ReadLine, w: Writer): string[] {
@@ -102,7 +119,7 @@ function near(bad: BadCell, line: ReadLine): Seconds | null {
 
 const statement = (one: Gathered, gatherer: Gatherer): TimeStatement => ({
   film: one.film.slice(0, 120),
-  exposure_index: one.index !== null && one.index >= 1 && one.index <= 25_600 ? one.index : null,
+  exposure_index: one.index,
   developer: one.developer.slice(0, 120),
   dilution_parts: one.dilution === null ? null : [...one.dilution],
   agitation: gatherer.agitation.slice(0, 200),

@@ -1,5 +1,15 @@
 import { type Celsius, readTemperature, type UnitSystem } from '../../../kernel/index.js'
-import { cellsOf, firstUnit, isBareNumber, isClearTime, isTemperature, looksLikeTime, wordsOf } from './cells.js'
+import {
+  cellsOf,
+  firstUnit,
+  isBareNumber,
+  isClearTime,
+  isNone,
+  isTemperature,
+  looksLikeTime,
+  straightened,
+  wordsOf,
+} from './cells.js'
 
 /** A temperature with the text that stands for its time. */
 export interface Pair {
@@ -11,7 +21,12 @@ export type Column = { readonly kind: 'temperature'; readonly system: UnitSystem
 
 /** What a line of the paste is, before its times are read. */
 export type Line =
-  | { readonly kind: 'temperatures'; readonly label: string; readonly temperatures: readonly Celsius[] }
+  | {
+      readonly kind: 'temperatures'
+      /** The cells before the first temperature. */
+      readonly labels: readonly string[]
+      readonly temperatures: readonly Celsius[]
+    }
   | { readonly kind: 'columns'; readonly columns: readonly Column[] }
   | { readonly kind: 'pairs'; readonly label: string; readonly pairs: readonly Pair[] }
   | { readonly kind: 'cells'; readonly cells: readonly string[] }
@@ -46,20 +61,22 @@ function columnsOf(cells: readonly string[]): Line | null {
 function headingOf(cells: readonly string[], system: UnitSystem): Line | null {
   const first = cells.findIndex(isTemperature)
   if (first !== -1 && cells.slice(first).every(isTemperature))
-    return temperaturesFrom(cells.slice(0, first).join(' '), cells.slice(first), system)
+    return temperaturesFrom(cells.slice(0, first), cells.slice(first), system)
   const [label, ...rest] = cells
   const unit = label === undefined ? null : columnSystem(label)
   if (unit === null || rest.length < 2 || !rest.every(isBareNumber)) return null
   return temperaturesFrom(
-    '',
+    [],
     rest.map((cell) => `${cell}${unit === 'us' ? 'F' : 'C'}`),
     unit,
   )
 }
 
-function temperaturesFrom(label: string, cells: readonly string[], system: UnitSystem): Line | null {
+function temperaturesFrom(labels: readonly string[], cells: readonly string[], system: UnitSystem): Line | null {
   const temperatures = cells.map((cell) => celsiusOf(cell, system))
-  return temperatures.every((one) => one !== null) ? { kind: 'temperatures', label, temperatures } : null
+  return temperatures.every((one) => one !== null)
+    ? { kind: 'temperatures', labels: labels.filter((cell) => !isNone(cell)), temperatures }
+    : null
 }
 
 /** “Corvane 400, 20 °C 9:30, 24 °C 6:45”: temperatures, each with its time behind it. */
@@ -110,7 +127,8 @@ function rowOrWords(text: string, cells: readonly string[], above: number): Line
 }
 
 /** Recognises one line. */
-export function lineOf(text: string, around: Surroundings): Line {
+export function lineOf(written: string, around: Surroundings): Line {
+  const text = straightened(written)
   const cells = cellsOf(text)
   const words = wordsOf(text)
   const columns = columnsOf(cells) ?? columnsOf(words)
