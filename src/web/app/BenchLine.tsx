@@ -27,8 +27,8 @@ function DemoLine() {
   const removeIt = () =>
     remove.mutate(undefined, {
       onSuccess: () => {
-        tell({ sentence: say('web.demo-removed', {}, 'metric') })
         go('/')
+        tell({ sentence: say('web.demo-removed', {}, 'metric') })
       },
       onError: (fault) => tell({ sentence: sentenceOf(fault) }),
     })

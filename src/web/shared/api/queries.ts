@@ -25,8 +25,20 @@ export function refresh(queries: QueryClient, kinds: readonly Kind[]): Promise<u
   return Promise.all([...changed, 'today'].map((kind) => queries.invalidateQueries({ queryKey: [kind] })))
 }
 
+interface Afterwards<R> {
+  readonly onSuccess?: (answer: R) => unknown
+  readonly onError?: (fault: Error) => unknown
+}
+
 /** A write, after which the page looks again at what it changed. */
 export function useWrite<A, R>(work: (args: A) => Promise<R>, ...kinds: Kind[]) {
   const queries = useQueryClient()
-  return useMutation({ mutationFn: work, onSuccess: () => refresh(queries, kinds) })
+  const { mutateAsync, ...state } = useMutation({
+    mutationFn: work,
+    onSuccess: () => void refresh(queries, kinds),
+  })
+  // What is to be done afterwards is done even when the live feed has already taken this part of the page away.
+  const mutate = (args: A, { onSuccess, onError }: Afterwards<R> = {}) =>
+    void mutateAsync(args).then(onSuccess, onError ?? (() => undefined))
+  return { ...state, mutateAsync, mutate }
 }

@@ -1,4 +1,5 @@
-import { createContext, type ReactNode, useContext, useMemo, useState } from 'react'
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react'
+import { usePlace } from '../navigation/index.js'
 import { Button } from './Button.js'
 import { Words } from './Words.js'
 
@@ -9,18 +10,31 @@ interface Toast {
 }
 type Tell = (toast: Toast) => void
 
+/** What cannot be undone is only news, and goes by itself. */
+const NEWS_MS = 8000
+
 const TellContext = createContext<Tell>(() => {})
 
-/** Says quietly what was done, with Undo where it can be undone. Stays until it is put away or the next one comes. */
+/**
+ * Says quietly what was done, with Undo where it can be undone. What can be undone stays until it
+ * is put away or the next one comes; news goes when the person goes on.
+ */
 export const useTell = (): Tell => useContext(TellContext)
 
 export function Toasts({ children }: { children: ReactNode }) {
-  const [toast, setToast] = useState<Toast | null>(null)
-  const tell = useMemo<Tell>(() => setToast, [])
+  const [told, setToast] = useState<(Toast & { path: string }) | null>(null)
+  const { path } = usePlace()
+  const tell = useMemo<Tell>(() => (toast) => setToast({ ...toast, path: window.location.pathname }), [])
+  const toast = told && (told.undo || told.path === path) ? told : null
+  useEffect(() => {
+    if (told === null || told.undo) return
+    const gone = setTimeout(() => setToast(null), NEWS_MS)
+    return () => clearTimeout(gone)
+  }, [told])
   const undo = async () => {
     const undoing = toast?.undo
     if (!undoing) return
-    setToast({ sentence: await undoing().catch((fault: Error) => fault.message) })
+    tell({ sentence: await undoing().catch((fault: Error) => fault.message) })
   }
   return (
     <TellContext value={tell}>

@@ -39,8 +39,8 @@ function Edit({ one }: { one: ThermometerRecord }) {
       await back.mutateAsync(kept.revision)
       return say('web.undone', { name: one.name }, writer)
     }
-    tell({ sentence: say('times.form.corrected', { name: kept.name }, writer), undo })
     go(`/shelf/thermometers/${one.id}`)
+    tell({ sentence: say('times.form.corrected', { name: kept.name }, writer), undo })
   }
   return (
     <Page

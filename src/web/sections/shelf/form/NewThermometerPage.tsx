@@ -20,8 +20,8 @@ export function NewThermometerPage() {
           add.mutate(statement, {
             onSuccess: (kept) => {
               clear()
-              tell({ sentence: say('times.form.kept', { name: kept.name }, writer) })
               go(`/shelf/thermometers/${kept.id}`)
+              tell({ sentence: say('times.form.kept', { name: kept.name }, writer) })
             },
           })
         }

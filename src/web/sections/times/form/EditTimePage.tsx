@@ -42,8 +42,8 @@ function Edit({ record }: { record: TimeRecord }) {
       await back.mutateAsync(kept.revision)
       return say('web.undone', { name: nameOf(record) }, writer)
     }
-    tell({ sentence: say('times.form.corrected', { name: nameOf(kept) }, writer), undo })
     go(`/times/${kept.id}`)
+    tell({ sentence: say('times.form.corrected', { name: nameOf(kept) }, writer), undo })
   }
   return (
     <Page

@@ -32,8 +32,8 @@ export function NewTimePage() {
               onSuccess: ({ times: [kept] }) => {
                 if (!kept) return
                 clear()
-                tell({ sentence: say('times.form.kept', { name: nameOf(kept) }, writer) })
                 go(`/times/${kept.id}`)
+                tell({ sentence: say('times.form.kept', { name: nameOf(kept) }, writer) })
               },
             },
           )

@@ -35,9 +35,9 @@ export function PastePage() {
       {
         onSuccess: ({ times }) => {
           clear()
-          tell({ sentence: say('times.paste.kept', { count: table.count, records: times.length }, writer) })
           const first = times[0]
           go(times.length === 1 && first ? `/times/${first.id}` : '/times')
+          tell({ sentence: say('times.paste.kept', { count: table.count, records: times.length }, writer) })
         },
       },
     )
