@@ -1,0 +1,7 @@
+export type * from './definition.js'
+export { fitContrast } from './fit.js'
+export { atRate, contrastAfter, timeForContrast } from './law.js'
+export { CONTRAST_LIMITS } from './limits.js'
+export { ownTime } from './own-time.js'
+export { lawFromTwoStrips } from './two-strips.js'
+export { type AgentPart, watkinsFactorOfMixture, watkinsTime } from './watkins.js'
