@@ -1,2 +1,5 @@
+export * from './contrast/index.js'
+export * from './control/index.js'
 export * from './development/index.js'
+export * from './sensitometry/index.js'
 export * from './thermometry/index.js'

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../kernel/index.js'
+import { controlWords } from './catalogue/control.js'
 import { doseWords } from './catalogue/dose.js'
 import { housePagesWords } from './catalogue/house-pages.js'
 import { pasteWords } from './catalogue/paste.js'
@@ -17,6 +18,7 @@ export const catalogue = {
   ...todayWords,
   ...pasteWords,
   ...doseWords,
+  ...controlWords,
   ...webWords,
   ...timesPagesWords,
   ...shelfPagesWords,

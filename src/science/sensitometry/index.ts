@@ -4,6 +4,7 @@ export { type CurveWarning, characteristicCurve, firstReaching, type StripCurve 
 export type * from './definition.js'
 export { densityOf, opacityOf, STOP, stopsIn, transmittanceOf } from './density.js'
 export { densityByEnlarger, type MatchedDensity } from './enlarger.js'
+export * from './family.js'
 export * from './flare.js'
 export * from './gradient.js'
 export * from './in-camera.js'
