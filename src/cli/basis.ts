@@ -8,7 +8,7 @@ import {
   type SheetPoint,
   type TimeBasis,
 } from '../science/index.js'
-import { typed, usage } from './output.js'
+import { numberOf, typed, usage } from './output.js'
 
 /** How a developing time is stated on the command line. */
 export interface BasisOptions {
@@ -55,11 +55,13 @@ export function basisFrom(options: BasisOptions, system: UnitSystem): Result<Tim
   if (!law.ok) return law
   const developerClass = oneOf('class', options.class, Object.keys(DEVELOPER_CLASSES) as DeveloperClass[], 'unknown')
   if (!developerClass.ok) return developerClass
+  const coefficient = options.coefficient === undefined ? null : numberOf('coefficient', options.coefficient)
+  if (coefficient?.ok === false) return coefficient
   return defineBasis({
     kind: kind.value,
     law: law.value,
     points: points.value,
     developerClass: developerClass.value,
-    ...(options.coefficient === undefined ? {} : { coefficient: Number(options.coefficient.replace(',', '.')) }),
+    ...(coefficient === null ? {} : { coefficient: coefficient.value }),
   })
 }

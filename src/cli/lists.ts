@@ -18,7 +18,7 @@ const MOST_BYTES = 1_000_000
 export async function listText(file: string | undefined): Promise<Result<string>> {
   const text = file === undefined || file === '-' ? await standardInput() : await fromFile(file)
   if (!text.ok) return text
-  return text.value.length > MOST_BYTES ? failed(problem('request.too-large', { most: '1 MB' })) : text
+  return text.value.length > MOST_BYTES ? failed(problem('command.list-too-long', { most: '1 MB' })) : text
 }
 
 async function standardInput(): Promise<Result<string>> {

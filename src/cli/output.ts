@@ -50,3 +50,10 @@ export function typed<T>(reading: Reading<T>): Result<T> {
     problem('quantity.ambiguous', { question: `${reading.problem.sentence} Write one of them out: ${choices}.` }),
   )
 }
+
+/** A plain number of an option, with a point or a comma. */
+export function numberOf(name: string, text: string): Result<number> {
+  return /^[-+−]?\d+(?:[.,]\d+)?$/.test(text.trim())
+    ? { ok: true, value: Number(text.trim().replace(',', '.').replace('−', '-')) }
+    : failed(usage(`--${name} is “${text}”; it should be a number, like 1.1.`))
+}

@@ -44,7 +44,14 @@ export async function openHouse(config: Config, clock: Clock = realClock): Promi
   return ok({ app: await createApp(house), house })
 }
 
-/** Opens the data and listens; the address it found is in the house. */
+/** The address on this machine itself. */
+const ownAddress = ({ config, port }: House): string =>
+  `http://${/^(0\.0\.0\.0|::|localhost)$/.test(config.host) ? '127.0.0.1' : config.host}:${port}`
+
+/**
+ * Opens the data and listens. The address it found is in the house and, for commands on the same data, in a file
+ * beside it.
+ */
 export async function open(config: Config, clock: Clock = realClock): Promise<Result<Running>> {
   const opened = await openHouse(config, clock)
   if (!opened.ok) return opened
@@ -59,6 +66,8 @@ export async function open(config: Config, clock: Clock = realClock): Promise<Re
   }
   const bound = app.server.address()
   if (bound !== null && typeof bound === 'object') house.port = bound.port
+  if (config.database.kind === 'sqlite')
+    await writeFile(listeningFile(dirname(config.database.file)), `${ownAddress(house)}\n`)
   return opened
 }
 
@@ -81,11 +90,9 @@ export async function start(): Promise<void> {
   const running = await open(config.value)
   if (!running.ok) return refuse(running.problem)
   const { app, house } = running.value
-  const { port } = house
   const data = config.value.database
   console.log(`The data is in ${data.kind === 'sqlite' ? data.file : 'the PostgreSQL database given by DATABASE_URL'}.`)
-  if (data.kind === 'sqlite') await writeFile(listeningFile(dirname(data.file)), `http://127.0.0.1:${port}\n`)
-  console.log(`Listening on http://127.0.0.1:${port}`)
+  console.log(`Listening on ${ownAddress(house)}`)
   if (process.stdout.isTTY || process.env.SHOW_QR === 'yes') await showPairing(house)
   stopOnSignal(app, house.store)
 }

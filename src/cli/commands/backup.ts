@@ -1,11 +1,11 @@
-import { createReadStream, createWriteStream } from 'node:fs'
-import { rename, unlink } from 'node:fs/promises'
+import { createWriteStream } from 'node:fs'
+import { type FileHandle, open, rename, unlink } from 'node:fs/promises'
 import { createInterface } from 'node:readline'
 import { Readable } from 'node:stream'
 import { pipeline } from 'node:stream/promises'
 import { failed, ok, problem, type Result } from '../../kernel/index.js'
-import type { ProblemBody } from '../../wire/index.js'
 import { openData } from '../data/open.js'
+import { askServer } from '../data/server.js'
 import { type Output, refuse } from '../output.js'
 
 /** Writes everything kept to one file. The file appears whole or not at all. */
@@ -37,13 +37,9 @@ async function writeWhole(file: string, source: Readable): Promise<Result<null>>
   }
 }
 
-const noAnswer = (base: string) =>
-  failed(problem('house.data-unreachable', { reason: `the running program at ${base} does not answer` }))
-
 async function fromServer(base: string, file: string): Promise<Result<null>> {
-  const answer = await fetch(`${base}/api/backup`).catch(() => null)
-  if (answer === null || !answer.ok || answer.body === null) return noAnswer(base)
-  return writeWhole(file, Readable.fromWeb(answer.body as never))
+  const answer = await askServer(base, '/api/backup')
+  return answer.ok ? writeWhole(file, Readable.fromWeb(answer.value.body as never)) : answer
 }
 
 /** Puts a backup in place of everything kept. A damaged file changes nothing. */
@@ -55,36 +51,39 @@ export async function restore(file: string, options: { readonly replace?: boolea
         reason: `Everything kept now would be replaced by what is in ${file}. Say so with --replace; make a backup first.`,
       }),
     )
-  const data = await openData()
-  if (!data.ok) return refuse(output, data.problem)
-  const place = data.value
+  const readable = await open(file).catch((thrown: NodeJS.ErrnoException) => thrown)
+  if (readable instanceof Error)
+    return refuse(output, problem('house.file-unreadable', { file, reason: readable.code ?? readable.message }))
   try {
-    const lines = createInterface({ input: createReadStream(file) })
-    const done = place.kind === 'store' ? await place.store.restore(lines) : await toServer(place.base, file)
+    const done = await restoreFrom(readable)
     if (!done.ok) return refuse(output, done.problem)
     output.out(`Restored ${done.value.rows} rows from ${file}.`)
     return 0
-  } catch (thrown) {
-    return refuse(
-      output,
-      problem('house.file-unreadable', { file, reason: (thrown as NodeJS.ErrnoException).code ?? String(thrown) }),
-    )
   } finally {
-    if (place.kind === 'store') await place.store.close()
+    await readable.close()
   }
 }
 
-async function toServer(base: string, file: string): Promise<Result<{ rows: number }>> {
-  const body = Readable.toWeb(createReadStream(file))
+async function restoreFrom(file: FileHandle): Promise<Result<{ rows: number }>> {
+  const data = await openData()
+  if (!data.ok) return data
+  const stream = file.createReadStream({ autoClose: false })
+  if (data.value.kind === 'server') return toServer(data.value.base, stream)
+  const { store } = data.value
+  try {
+    return await store.restore(createInterface({ input: stream }))
+  } finally {
+    await store.close()
+  }
+}
+
+async function toServer(base: string, stream: Readable): Promise<Result<{ rows: number }>> {
   const request = {
     method: 'POST',
     headers: { 'content-type': 'application/x-ndjson' },
-    body,
+    body: Readable.toWeb(stream),
     duplex: 'half',
   } as unknown as RequestInit
-  const answer = await fetch(`${base}/api/restore`, request).catch(() => null)
-  if (answer === null) return noAnswer(base)
-  if (answer.ok) return ok((await answer.json()) as { rows: number })
-  const { sentence } = (await answer.json()) as ProblemBody
-  return failed({ ...problem('house.backup-unreadable', { reason: sentence }), sentence })
+  const answer = await askServer(base, '/api/restore', request)
+  return answer.ok ? ok((await answer.value.json()) as { rows: number }) : answer
 }

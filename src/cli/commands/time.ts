@@ -12,7 +12,7 @@ import type { TimeAnswer } from '../../wire/index.js'
 import { plain, say, type Writer, writerFor } from '../../words/index.js'
 import { type BasisOptions, basisFrom } from '../basis.js'
 import { storedAnswer } from '../data/stored.js'
-import { type Common, type Output, refuse, typed, unitsOf, usage } from '../output.js'
+import { type Common, numberOf, type Output, refuse, typed, unitsOf, usage } from '../output.js'
 
 export interface TimeOptions extends Common, BasisOptions {
   readonly at?: string
@@ -37,11 +37,12 @@ function askedOf(options: TimeOptions): Result<Asked> {
       ? ok(undefined)
       : typed(readTemperatureDifference(options.thermometerError, { system: unitsOf(options) }))
   if (!error.ok) return error
-  const factor = options.factor === undefined ? null : Number(options.factor.replace(',', '.'))
+  const factor = options.factor === undefined ? null : numberOf('factor', options.factor)
+  if (factor?.ok === false) return factor
   return ok({
     at: at.value,
     ...(error.value === undefined ? {} : { thermometerError: Math.abs(error.value) }),
-    modifiers: factor === null ? [] : [{ name: 'other', factor, origin: 'assumption' }],
+    modifiers: factor === null ? [] : [{ name: 'other', factor: factor.value, origin: 'assumption' }],
   })
 }
 

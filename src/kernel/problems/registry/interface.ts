@@ -40,5 +40,11 @@ export const interfaceProblems = {
     'Something failed that should not have. It was logged under {reference}; nothing of this request was kept.',
   ),
   'command.usage': registered(400, 64, 'commands#usage', '{reason}'),
+  'command.list-too-long': registered(
+    413,
+    65,
+    'commands#lists',
+    'The list is longer than {most}, the most that is read.',
+  ),
   'environment.bad': registered(500, 64, 'house#start', '{name} is “{value}”; it should be {right}.'),
 } as const

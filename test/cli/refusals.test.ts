@@ -1,0 +1,116 @@
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { command } from '../support/commands.js'
+import { tempFolders } from '../support/folders.js'
+
+/** As sysexits(3) names them. */
+const [USAGE, DATA, NO_INPUT, CANNOT_CREATE] = [64, 65, 66, 73]
+const newFolder = tempFolders()
+let folder: string
+beforeEach(() => {
+  folder = newFolder()
+  vi.stubEnv('DATA_DIR', folder)
+  vi.stubEnv('DATABASE_URL', undefined)
+})
+afterEach(() => vi.unstubAllEnvs())
+
+const POINT = ['--point', '20C 9:30']
+const at = (...argv: string[]) => ['time', '--at', ...argv]
+
+describe('what is typed wrongly ends with its exit code and a sentence', () => {
+  const cases: [what: string, argv: string[], code: number, words: RegExp, input?: string][] = [
+    ['an unknown command', ['develop'], USAGE, /develop/],
+    ['an unknown option', at('20C', '--temperature', '3'), USAGE, /--temperature/],
+    ['an option without its value', ['time', '--at'], USAGE, /--at/],
+    ['a file name missing', ['backup'], USAGE, /file/],
+    ['a word too many', ['backup', 'a', 'b'], USAGE, /argument/],
+    ['no temperature asked', ['time', ...POINT], USAGE, /--at 21\.6C/],
+    ['a law nobody knows', at('20C', ...POINT, '--law', 'linear'), USAGE, /linear.*exponential/],
+    ['a class nobody knows', at('20C', ...POINT, '--class', 'magic'), USAGE, /“magic”.*metol/],
+    ['a coefficient in words', at('20C', ...POINT, '--coefficient', 'two'), USAGE, /“two”.*number/],
+    ['a factor of nothing', at('20C', ...POINT, '--factor', ''), USAGE, /“”.*number/],
+    ['a point without a time', at('20C', '--point', '20C'), USAGE, /“20C”.*20C 9:30/],
+    ['a check without its truth', ['thermometer', '--read', '20C', '--check', '20.4'], USAGE, /“20\.4”.*20\.4=20\.0/],
+    ['a check with three parts', ['thermometer', '--read', '20C', '--check', '1=2=3'], USAGE, /“1=2=3”/],
+    ['no reading', ['thermometer'], USAGE, /--read/],
+    ['readings of one word', ['dose', ...POINT], USAGE, /“20C”/, '20C\n'],
+    ['a restore without saying so', ['restore', 'x'], USAGE, /--replace/],
+    ['no points', at('20C'), DATA, /at least one/],
+    ['a temperature in words', at('warm', ...POINT), DATA, /“warm”/],
+    ['a temperature with two readings', at('100', ...POINT), DATA, /100.*°[CF].*, or /],
+    ['a temperature of steam', at('99C', ...POINT), DATA, /99/],
+    ['a time of nonsense', at('20C', '--point', '20C 1::4'), DATA, /“1::4”/],
+    ['two times at one temperature', at('20C', ...POINT, '--point', '20C 9:00'), DATA, /9:30 and 9:00/],
+    ['slower when warmer', at('20C', ...POINT, '--point', '24C 10:00'), DATA, /10:00.*9:30/],
+    ['a coefficient of 40', at('22C', ...POINT, '--coefficient', '40'), DATA, /40.*outside/],
+    ['a factor below nothing', at('20C', ...POINT, '--factor', '-1'), DATA, /-1|−1/],
+    ['a broken thermometer', ['thermometer', '--read', '20C', '-c', '30=20'], DATA, /broken/],
+    ['one reading only', ['dose', ...POINT], DATA, /at least two/, '0:00 20C\n'],
+    ['readings back in time', ['dose', ...POINT], DATA, /not later/, '2:00 20C\n1:00 21C\n'],
+    ['a table of nothing', ['table'], DATA, /holds no time/, 'hello\n'],
+    ['a list that is too long', ['dose', ...POINT], DATA, /longer than 1 MB/, '0:00 20C\n'.repeat(120_000)],
+    ['a stored time on an empty bench', at('20C', '--stored', 'Corvane'), NO_INPUT, /Corvane/],
+  ]
+  it.each(cases)('%s', async (_, argv, code, words, input) => {
+    const ran = await command(argv, input)
+    expect([ran.code, ran.out]).toEqual([code, []])
+    const said = ran.err.join(' ')
+    expect(said).toMatch(words)
+    expect(said).not.toMatch(/missing\)|undefined|NaN|\[object/)
+  })
+
+  it('asking for help is no mistake', async () => {
+    for (const argv of [[], ['--help'], ['time', '--help']]) expect((await command(argv)).code).toBe(0)
+  })
+
+  it('with --us a refusal speaks of degrees Fahrenheit', async () => {
+    const { err } = await command(at('68F', '--us', '--point', '68F 9:30', '--point', '75F 10:00'))
+    expect(err.join(' ')).toMatch(/68 °F/)
+    expect(err.join(' ')).not.toContain('°C')
+  })
+})
+
+describe('files', () => {
+  it.each(['dose', 'table'])('%s of a file that is not there', async (name) => {
+    const missing = join(folder, 'missing.txt')
+    const ran = await command([name, missing, ...(name === 'dose' ? POINT : [])])
+    expect(ran.code).toBe(NO_INPUT)
+    expect(ran.err.join(' ')).toContain(missing)
+  })
+
+  it('a restore of a file that is not there', async () => {
+    const missing = join(folder, 'missing.ndjson')
+    const ran = await command(['restore', missing, '--replace'])
+    expect(ran.code).toBe(NO_INPUT)
+    expect(ran.err.join(' ')).toContain(missing)
+  })
+
+  it('a restore of a file that is no backup', async () => {
+    const file = join(folder, 'letter.txt')
+    writeFileSync(file, 'Dear all,\n')
+    const ran = await command(['restore', file, '--replace'])
+    expect(ran.code).toBe(DATA)
+    expect(ran.err.join(' ')).toMatch(/not a backup/)
+  })
+
+  it('a backup to a folder that is not there leaves nothing', async () => {
+    const ran = await command(['backup', join(folder, 'nowhere', 'x.ndjson')])
+    expect(ran.code).toBe(CANNOT_CREATE)
+    expect(ran.err.join(' ')).toContain('nowhere')
+  })
+
+  it('a data folder that cannot be', async () => {
+    const file = join(folder, 'a-file')
+    writeFileSync(file, '')
+    vi.stubEnv('DATA_DIR', join(file, 'below'))
+    expect((await command(['backup', join(folder, 'x.ndjson')])).code).toBe(CANNOT_CREATE)
+  })
+
+  it('a database address that is none', async () => {
+    vi.stubEnv('DATABASE_URL', 'mysql://x')
+    const ran = await command(['backup', join(folder, 'x.ndjson')])
+    expect(ran.code).toBe(USAGE)
+    expect(ran.err.join(' ')).toContain('“mysql://x”')
+  })
+})
