@@ -55,10 +55,6 @@ export const timesProblems = {
     '{temperature} is outside the sheet of this single bath ({from} to {to}). In a single bath cold gives more development, not less, so nothing beyond its sheet can be worked out. Bring it inside.',
   ),
   'times.bad-factor': unusable('times#factors', 'The factor {factor} for {name} is outside {low} to {high}.'),
-  'times.push-twice': unusable(
-    'times#push',
-    'The sheet already gives a time for this index; a push or pull factor on top of it would count twice. Use one of the two.',
-  ),
   'times.table-empty': unusable(
     'times#paste',
     'The pasted text holds no time. A line looks like “20 °C 9:30”, or a first line of temperatures and then a line of times for each index.',
