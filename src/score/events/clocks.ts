@@ -31,7 +31,7 @@ export interface Clocks {
 
 /**
  * The instants of a set of events. Within a life monotonic time decides, from one anchor: the first event that
- * knew the server's clock, else the first event of all, by the device's wall clock. A life that took over from
+ * knew the server's clock, else the first event of all, by the device's wall clock as it was then. A life that took over from
  * another without the server is measured from that one's last kept moment; where its wall clock then says more or
  * less than a reload can take, the life is in doubt until `settled` says which. Arrival order changes nothing.
  *
@@ -77,23 +77,28 @@ class Reckoning {
     if (known !== undefined) return known
     this.#underWay.add(name)
     const anchor = this.#reckon(name, inOrder(this.lives.get(name) ?? []))
+    this.#underWay.delete(name)
     this.#anchors.set(name, anchor)
     return anchor
   }
 
   #reckon(name: string, events: readonly RunEvent[]): Anchor {
     const served = events.find(({ serverOffsetMs }) => serverOffsetMs !== null)
-    if (served !== undefined) return byWall(served, served.serverOffsetMs ?? 0)
+    if (served !== undefined) return { base: served.serverOffsetMs ?? 0 }
     const first = events[0] as RunEvent
     const resumed = events.find((event): event is EventOf<'resumed'> => event.kind === 'resumed')
-    const before = resumed === undefined ? null : lifeKey(resumed.device, resumed.previous.life)
-    if (resumed === undefined || before === null || !this.lives.has(before) || this.#underWay.has(before)) {
-      return byWall(first, 0)
-    }
-    return this.#after(name, resumed, this.anchorOf(before))
+    return resumed === undefined ? byWall(first) : this.#after(name, resumed)
   }
 
-  #after(name: string, resumed: EventOf<'resumed'>, before: Anchor): Anchor {
+  /** The life before: as its own events have it; one that wrote none, or that circles back here, as it was kept. */
+  #before({ device, previous }: EventOf<'resumed'>): Anchor {
+    const name = lifeKey(device, previous.life)
+    if (this.lives.has(name) && !this.#underWay.has(name)) return this.anchorOf(name)
+    return previous.serverOffsetMs === null ? byWall(previous) : { base: previous.serverOffsetMs }
+  }
+
+  #after(name: string, resumed: EventOf<'resumed'>): Anchor {
+    const before = this.#before(resumed)
     const { previous, monotonicMs, wallMs, device, life } = resumed
     const left = before.base + previous.monotonicMs
     const gap = wallMs - previous.wallMs
@@ -105,7 +110,9 @@ class Reckoning {
   }
 }
 
-const byWall = ({ wallMs, monotonicMs }: RunEvent, offset: number): Anchor => ({ base: wallMs + offset - monotonicMs })
+const byWall = ({ wallMs, monotonicMs }: Pick<RunEvent, 'wallMs' | 'monotonicMs'>): Anchor => ({
+  base: wallMs - monotonicMs,
+})
 
 const inOrder = (events: readonly RunEvent[]): RunEvent[] =>
   [...events].sort((a, b) => a.monotonicMs - b.monotonicMs || (a.id < b.id ? -1 : 1))

@@ -19,7 +19,10 @@ export interface EventStamp {
   readonly monotonicMs: number
   /** By the device's clock, which may be wrong or moved. */
   readonly wallMs: Instant
-  /** Server's clock minus device's, as this life measured it; null where it has not reached the server. */
+  /**
+   * Server's clock minus this life's monotonic clock, as last measured; null where it has not reached the server.
+   * Against monotonic time and not against the wall clock, which may be moved between measuring and pressing.
+   */
   readonly serverOffsetMs: number | null
   /** The moment as a person states it, for a run typed in from paper; it stands whatever the clocks say. */
   readonly statedMs?: Instant | null
@@ -53,7 +56,7 @@ export type Happening =
   /** First thing a reloaded page writes: the last moment its predecessor kept, by both of that one's clocks. */
   | {
       readonly kind: 'resumed'
-      readonly previous: { readonly life: string; readonly monotonicMs: number; readonly wallMs: Instant }
+      readonly previous: Pick<EventStamp, 'life' | 'monotonicMs' | 'wallMs' | 'serverOffsetMs'>
     }
   /** The person's choice when a reload could not know the time. */
   | { readonly kind: 'clock-settled'; readonly life: string; readonly choice: 'by-wall' | 'continued' }

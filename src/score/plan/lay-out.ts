@@ -111,7 +111,7 @@ function clockStart(bath: Bath, { own, later, now, cursor }: Place, expected: nu
   const pressed = own.pouredOut ?? later
   if (pressed !== null && pressed !== undefined) return { at: Math.min(expected, pressed), by: 'implied' }
   if (now === null) return { at: expected, by: 'expected' }
-  if (isPartOfChange(bath, cursor)) return { at: expected, by: expected <= now ? 'implied' : 'expected' }
+  if (isPartOfChange(bath, cursor)) return { at: expected, by: 'implied' }
   return expected >= now ? { at: expected, by: 'expected' } : { at: now, by: 'waiting' }
 }
 

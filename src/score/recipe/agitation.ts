@@ -20,6 +20,7 @@ export function openingLength(agitation: Agitation, until: number): number {
 
 function wholeOpening(agitation: Agitation): number {
   if (agitation.kind === 'continuous') return CONTINUOUS_OPENING
+  if (agitation.kind === 'then-continuous') return Math.min(agitation.from, wholeOpening(agitation.before))
   if (agitation.kind === 'turns' || agitation.kind === 'moments')
     return agitation.opening === null ? 0 : turnLength(agitation.opening)
   return 0
@@ -32,6 +33,7 @@ function wholeOpening(agitation: Agitation): number {
 export function laterTurns(agitation: Agitation, until: number): LaterTurn[] {
   const opening = openingLength(agitation, until)
   if (agitation.kind === 'continuous') return until > opening ? [{ at: opening, length: until - opening }] : []
+  if (agitation.kind === 'then-continuous') return thenContinuous(agitation, until)
   if (agitation.kind === 'moments')
     return agitation.moments.map(({ at, turn }) => ({ at, length: turnLength(turn) })).filter(endsBefore(until))
   if (agitation.kind !== 'turns') return []
@@ -49,4 +51,9 @@ const endsBefore =
 function firstTurn({ every, first }: Extract<Agitation, { kind: 'turns' }>, opening: number): number {
   if (first !== undefined) return first
   return Math.ceil((opening + Math.min(REST, every)) / every - 1e-9) * every
+}
+
+function thenContinuous({ before, from }: Extract<Agitation, { kind: 'then-continuous' }>, until: number): LaterTurn[] {
+  const kept = laterTurns(before, until).filter(({ at, length }) => at + length <= from)
+  return until > from ? [...kept, { at: from, length: until - from }] : kept
 }

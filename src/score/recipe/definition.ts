@@ -60,12 +60,14 @@ export type Turn =
  * - `turns`: an opening, then `turn` every so often. `first` is the moment of the first later turn; where it is
  *   absent, the first multiple of `every` that leaves the tank half a minute's rest (or `every`, when shorter).
  * - `moments`: an opening and a list of one's own; stand development has an empty list.
+ * - `then-continuous`: as `before` up to `from`, then without a stop; what a run becomes when the developer is short.
  * - `continuous`: by hand all the time. `rotary`: by a machine; no hands. `none`: not moved at all.
  */
 export type Agitation =
   | { readonly kind: 'none' }
   | { readonly kind: 'continuous' }
   | { readonly kind: 'rotary' }
+  | { readonly kind: 'then-continuous'; readonly before: Agitation; readonly from: Seconds }
   | {
       readonly kind: 'turns'
       readonly opening: Turn | null

@@ -1,0 +1,66 @@
+import type { Seconds } from '../../kernel/index.js'
+import { rateOf } from '../../science/index.js'
+import type { RunState, TankState } from '../events/fold.js'
+import { temperatureAt } from '../plan/course.js'
+import type { Laid } from '../plan/definition.js'
+import { drainInside } from '../plan/lay-out.js'
+import { isBath } from '../recipe/kinds.js'
+import type { Deviation } from './definition.js'
+import type { Reckoned } from './facts.js'
+
+/** A press this near to its second is on time, seconds: hands are no better. */
+const ON_TIME = 3
+
+/** How a tank's run departed from its plan, in the order of the list, then what concerns the whole of it. */
+export function deviationsOf(state: RunState, tank: TankState, { laid, readings }: Reckoned): Deviation[] {
+  const takenBack = state.events.filter(({ event, stands }) => !stands && event.tank === tank.tank).length
+  return [
+    ...laid.flatMap((one) => ofStep(tank, laid, one)),
+    ...readings
+      .filter(({ counts, verdict }) => !counts && verdict !== 'after-pour-out')
+      .map(({ temperature, expected }): Deviation => ({ code: 'reading-not-counted', temperature, expected })),
+    ...tank.mishaps.map(({ event, at }): Deviation => ({ code: 'mishap', mishap: event.mishap, at })),
+    ...(takenBack === 0 ? [] : [{ code: 'taken-back', times: takenBack } as const]),
+    ...(tank.abandoned === null ? [] : [{ code: 'abandoned', reason: tank.abandoned.event.reason } as const]),
+  ]
+}
+
+function ofStep(tank: TankState, laid: readonly Laid[], one: Laid): Deviation[] {
+  const known = tank.steps.get(one.index)
+  if (known === undefined) return []
+  const { name } = one.step
+  if (one.skipped) return [{ code: 'skipped', name, reason: known.skipped?.event.reason ?? '' }]
+  const pours = known.more.filter(({ event }) => event.kind === 'poured-in' || event.kind === 'poured-out')
+  return [
+    ...pouredInLate(laid, one),
+    ...pouredOut(one),
+    ...(pours.length === 0 ? [] : [{ code: 'pressed-twice', name, times: pours.length } as const]),
+  ]
+}
+
+function pouredInLate(laid: readonly Laid[], one: Laid): Deviation[] {
+  const before = laid.slice(0, one.index).findLast(({ step, skipped }) => isBath(step) && !skipped)
+  if (before === undefined || one.inBy !== 'pressed' || !isBath(one.step)) return []
+  const { convention, handling } = one.step
+  const expected =
+    before.free + handling.cap.seconds + (convention.starts === 'end-of-pour' ? handling.pour.seconds : 0)
+  const by = one.in - expected
+  const acts = laid.slice(before.index + 1, one.index).some(({ step }) => !isBath(step) && step.within === null)
+  return by > ON_TIME && !acts ? [{ code: 'poured-in-late', name: one.step.name, by: by as Seconds }] : []
+}
+
+function pouredOut(one: Laid): Deviation[] {
+  if (!isBath(one.step) || one.outBy !== 'pressed') return []
+  const by = one.out - one.due
+  if (Math.abs(by) <= ON_TIME) return []
+  const code = by > 0 ? 'poured-out-late' : 'poured-out-early'
+  return [{ code, name: one.step.name, by: Math.abs(by) as Seconds, gained: gainedBy(one, by) }]
+}
+
+/** Development that `by` seconds more (or fewer) at the last temperature make, part of the plan. */
+function gainedBy({ step, course, development, in: start, due }: Laid, by: number): number | null {
+  if (course === null || development?.from !== 'basis' || !isBath(step)) return null
+  const end = due + drainInside(step) - start
+  const rate = rateOf(development.basis)(temperatureAt(course, end) as never)
+  return rate.ok ? (rate.value * by) / development.target : null
+}
