@@ -2,7 +2,7 @@ import type { EventOf } from '../events/definition.js'
 import type { Placed } from '../events/fold.js'
 import type { Reading } from '../plan/definition.js'
 import type { ReadingTold } from './definition.js'
-import { type Course, type Followable, lengthOf, plannedLength, SCREEN, screenReading } from './screen.js'
+import { type Course, type Followable, lengthOf, SCREEN, screenReading } from './screen.js'
 
 /** A developing bath whose readings are to be gone through. */
 export interface Bathed {
@@ -31,8 +31,12 @@ export function goThrough(
   written: readonly Written[],
 ): { readings: readonly Reading[]; told: readonly ReadingTold[] } {
   const { development, clockStart } = bathed
-  const agreed = plannedLength({ development, clockStart })
-  const start: Going = { course: { development, clockStart, readings: [], agreed }, pending: null, told: [] }
+  const planned = lengthOf({ development, clockStart, readings: [] })
+  const start: Going = {
+    course: { development, clockStart, readings: [], planned, agreed: planned },
+    pending: null,
+    told: [],
+  }
   const end = written.reduce((going, one) => take(bathed, going, one), start)
   return { readings: end.course.readings, told: end.told }
 }

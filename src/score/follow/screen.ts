@@ -23,24 +23,22 @@ export interface Course {
   readonly clockStart: number
   /** Those that count so far. */
   readonly readings: readonly Reading[]
+  /** Length by the plan, no reading taken. */
+  readonly planned: number
   /** Length that the person last agreed to: the plan's, or that after a confirmed reading. */
   readonly agreed: number
 }
 
 /** Seconds from the clock's start until development is done. */
-export function lengthOf({ development, clockStart, readings }: Omit<Course, 'agreed'>): number {
+export function lengthOf({ development, clockStart, readings }: Omit<Course, 'planned' | 'agreed'>): number {
   const course = courseOf(development.course, development.basis, clockStart, readings)
   const time = timeForCourse(development.basis, course, development.target)
   return time.ok ? time.value.elapsed : Number.POSITIVE_INFINITY
 }
 
-/** The length by the plan, no reading taken. */
-export const plannedLength = ({ development, clockStart }: Pick<Course, 'development' | 'clockStart'>): number =>
-  lengthOf({ development, clockStart, readings: [] })
-
 /** What a reading is worth before it moves anything. */
 export function screenReading(course: Course, reading: Reading): Screened {
-  const { development, clockStart, readings, agreed } = course
+  const { development, clockStart, readings, planned, agreed } = course
   const { basis } = development
   const known = courseOf(development.course, basis, clockStart, readings)
   const expected = temperatureAt(known, Math.max(0, reading.at - clockStart)) as Celsius
@@ -54,7 +52,7 @@ export function screenReading(course: Course, reading: Reading): Screened {
   const after = lengthOf({ ...course, readings: [...readings, reading] })
   const shift = after - before
   if (Math.abs(reading.temperature - expected) > SCREEN.far + SLACK) return { ...told, shift, verdict: 'read-again' }
-  const most = SCREEN.shift * plannedLength(course)
+  const most = SCREEN.shift * planned
   return { ...told, shift, verdict: Math.abs(after - agreed) > most ? 'confirm-shift' : 'fine' }
 }
 
