@@ -54,6 +54,8 @@ export async function createApp(house: House): Promise<FastifyInstance> {
     bodyLimit: 1024 * 1024,
     routerOptions: { maxParamLength: 200 },
     forceCloseConnections: true,
+    frameworkErrors: (_error, request, reply) =>
+      sendProblem(reply, problem('request.bad-address', { path: request.url.slice(0, 200) })),
   })
   app.setValidatorCompiler(validatorCompiler)
   app.setSerializerCompiler(serializerCompiler)

@@ -1,6 +1,6 @@
 import { Readable } from 'node:stream'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
-import { problem, type Result } from '../kernel/index.js'
+import { type Problem, problem, type Result } from '../kernel/index.js'
 import type { Actor, Context, WriteKey } from '../lab/index.js'
 import { type Route, type RouteName, routes, schemas } from '../wire/index.js'
 import { sendProblem } from './answer-problem.js'
@@ -61,6 +61,17 @@ function sendFile(reply: FastifyReply, mediaType: string, sent: Sent) {
     .send(body)
 }
 
+/** A body of another type than the route takes; a route that takes a file is not called without one. */
+function wrongType(request: FastifyRequest, route: Route): Problem | null {
+  const type = request.headers['content-type'] ?? 'none'
+  const wanted = route.bodyFile ?? 'application/json'
+  const isRight =
+    route.bodyFile === undefined
+      ? request.body === undefined || type.toLowerCase().startsWith(wanted)
+      : request.body instanceof Readable
+  return isRight ? null : problem('request.media-type', { type, wanted })
+}
+
 /** Registers every route of the table with its schemas, so that what is documented is what is checked. */
 export function registerRoutes(app: FastifyInstance, house: House): void {
   app.decorateRequest('actor', null as unknown as Actor)
@@ -91,10 +102,8 @@ export function registerRoutes(app: FastifyInstance, house: House): void {
         if (!allowed.ok) return sendProblem(reply, allowed.problem)
       },
       preValidation: async (request, reply) => {
-        const type = request.headers['content-type']
-        const wanted = route.bodyFile ?? 'application/json'
-        if (type !== undefined && request.body !== undefined && !type.toLowerCase().startsWith(wanted))
-          return sendProblem(reply, problem('request.media-type', { type, wanted }))
+        const unread = wrongType(request, route)
+        if (unread !== null) return sendProblem(reply, unread)
       },
       handler: (request, reply) => serve(name, route, house, request, reply),
     })

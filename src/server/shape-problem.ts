@@ -26,7 +26,9 @@ const valueAt = (whole: unknown, parts: readonly string[]): unknown =>
 function quoted(value: unknown): string {
   if (typeof value === 'number') return String(value).replace('-', '−')
   if (typeof value === 'string')
-    return value.length <= LONGEST_QUOTE ? `“${value}”` : `a text of ${value.length} characters`
+    return value.length <= LONGEST_QUOTE
+      ? `“${value.replace(/\p{Cc}/gu, '\u{fffd}')}”`
+      : `a text of ${value.length} characters`
   if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : `a list of ${value.length}`
   return typeof value === 'object' && value !== null ? 'an object' : String(value)
 }
@@ -74,7 +76,8 @@ export function shapeProblem(issues: readonly Issue[], whole: unknown): Problem 
   const issue = issues[0] as Issue
   const parts = partsOf(issue.instancePath)
   const more = issues.length > 1 ? ` (${issues.length - 1} more in this request.)` : ''
-  const refused = (field: string, reason: string) => problem('request.invalid', { reason: `${reason}${more}` }, field)
+  const refused = (field: string, reason: string) =>
+    problem('request.invalid', { reason: `${reason}${more}` }, field === '' ? undefined : field)
   if (issue.keyword === 'unrecognized_keys') {
     const [unknown] = issue.params.keys as readonly string[]
     const field = fieldOf([...parts, unknown as string])

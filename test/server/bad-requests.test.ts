@@ -75,6 +75,13 @@ describe('a developing time that cannot be', () => {
     ['no film', { film: undefined }, 'request.invalid', 'times[0].film', ['is missing', 'a text']],
     ['a dilution of nothing', { dilution_parts: [1, 0] }, 'request.invalid', 'times[0].dilution_parts[1]', ['above 0']],
     [
+      'a name that no screen shows',
+      { film: 'a\u0000b' },
+      'request.invalid',
+      'times[0].film',
+      ['“a\ufffdb”', 'control'],
+    ],
+    [
       'more points than a sheet has',
       points(...Array.from({ length: 101 }, (_, i): [number, number] => [20 + i / 100, 570 - i])),
       'request.invalid',
@@ -157,6 +164,9 @@ describe('a body that cannot be read', () => {
     for (const text of ['{"__proto__": {"x": 1}}', '{"constructor": {"prototype": {"x": 1}}}'])
       expect((await harmless(post(text))).status).toBeGreaterThanOrEqual(400)
   })
+
+  it('is not there where a file is restored', async () =>
+    expectRefusal(await harmless({ method: 'POST', url: '/api/restore' }), 'request.media-type'))
 
   it('is restored as JSON', async () =>
     expectRefusal(await harmless({ method: 'POST', url: '/api/restore', body: { x: 1 } }), 'request.media-type'))
@@ -272,6 +282,10 @@ describe('settings', () => {
 describe('what is not there', () => {
   it.each(['/api', '/api/', '/api/nowhere', '/api/times/x/y', '/assets/x.js', '/favicon.ico'])('%s', async (url) =>
     expectRefusal(await served.ask({ url }), 'request.no-such-route'),
+  )
+  it.each(['/api/times/%zz', '/%c0%ae', `/api/times/${'a'.repeat(201)}`])(
+    'an address that cannot be read: %s',
+    async (url) => expectRefusal(await served.ask({ url }), 'request.bad-address'),
   )
   it('a method that a route does not have', async () =>
     expectRefusal(await served.ask({ method: 'POST', url: '/api/today', body: {} }), 'request.no-such-route'))

@@ -77,7 +77,7 @@ export function servedBy(app: FastifyInstance, house: House, clock: SetClock): S
       ...(body === undefined ? {} : { payload: body as object }),
       ...(cookies === undefined ? {} : { cookies }),
     })
-    const isJson = String(answer.headers['content-type'] ?? '').startsWith('application/json')
+    const isJson = answer.payload !== '' && String(answer.headers['content-type'] ?? '').startsWith('application/json')
     return {
       status: answer.statusCode,
       headers: answer.headers,

@@ -11,6 +11,12 @@ export const interfaceProblems = {
     'A body of type {type} is not read here; send {wanted}.',
   ),
   'request.too-large': registered(413, 65, 'interface#requests', 'The request body is larger than {most}.'),
+  'request.bad-address': registered(
+    400,
+    65,
+    'interface#requests',
+    'The address {path} cannot be read. A part of it has at most 200 characters, and a % is followed by two hexadecimal digits.',
+  ),
   'request.no-such-route': registered(404, 66, 'interface#requests', 'There is nothing at {path}.'),
   'request.host': registered(
     421,
