@@ -3,7 +3,7 @@ import { homedir } from 'node:os'
 import { dirname } from 'node:path'
 import { webcrypto } from 'node:crypto'
 import { type Clock, idsFrom, type Result } from '../../kernel/index.js'
-import type { Context, Store } from '../../lab/index.js'
+import type { Store } from '../../lab/index.js'
 import { listeningFile, openStore, readDatabase } from '../../store/index.js'
 
 export const clock: Clock = { now: () => Date.now() }
@@ -31,8 +31,6 @@ function listeningAt(folder: string): string | null {
     return null
   }
 }
-
-export const ownerContext = (bench: string): Context => ({ actor: { role: 'owner', id: 'owner' }, bench, clock, ids })
 
 /** The house's own bench, if there is one yet. */
 export async function ownBench(store: Store): Promise<string | null> {
