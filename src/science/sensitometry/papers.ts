@@ -36,10 +36,10 @@ export function gradeFor(logRange: number): Result<PaperGrade> {
   return failed(problem('curve.bad-value', details, 'logRange'))
 }
 
-/** ISO range number of a paper, R = 100 × log exposure range to the nearest ten (remembered). 0.3 to 2, else refused. */
+/** ISO range number of a paper, R = 100 × log exposure range (remembered). 0.3 to 2, else refused. */
 export const paperRangeNumber = (logRange: number): Result<number> =>
   refusedOutside('curve.bad-value', 'A log exposure range', logRange, { low: 0.3, high: 2 }) ??
-  ok(Math.round(logRange * 10) * 10)
+  ok(Math.round(100 * logRange))
 
 /** Where the useful range of a paper ends on its own curve: ISO 6846:1992. */
 export const PAPER_RANGE_ENDS = { overFog: 0.04, ofMost: 0.9 } as const

@@ -1,10 +1,18 @@
 import type { Check } from './check.js'
 import { coefficients } from './coefficients.js'
+import { contrasts } from './contrasts.js'
+import { controlStrips } from './control.js'
 import { curves } from './curves.js'
+import { densities } from './densities.js'
 import { drifts } from './drift.js'
+import { filmCases } from './film-cases.js'
 import { filmTimes } from './film-times.js'
+import { regressions } from './nist.js'
 import { practiceCases, practiceLimits } from './practice.js'
+import { filmSpeeds } from './speeds.js'
+import { computedStrips } from './strips.js'
 import { thermometers } from './thermometers.js'
+import { normalContrasts, zoneModels } from './zones.js'
 
 /** Every group of checks; `reference.test.ts` runs exactly these, `index.test.ts` counts exactly these. */
 export const groups: Readonly<Record<string, readonly Check[]>> = {
@@ -15,4 +23,13 @@ export const groups: Readonly<Record<string, readonly Check[]>> = {
   'practice limits': practiceLimits,
   thermometers,
   'curves and quantiles': curves,
+  densities,
+  'film speeds': filmSpeeds,
+  'computed strips': computedStrips,
+  'zones and papers': zoneModels,
+  'normal contrasts': normalContrasts,
+  'contrast in time': contrasts,
+  'control strips': controlStrips,
+  'film without a lab': filmCases,
+  regressions,
 }

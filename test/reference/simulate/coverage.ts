@@ -1,5 +1,12 @@
 import { expectOk, type Result, type Seconds } from '../../../src/kernel/index.js'
-import { answerOf, characteristicCurve, contrastIndex, familyOf, filmSpeed, namedGradient } from '../../../src/science/index.js'
+import {
+  answerOf,
+  characteristicCurve,
+  contrastIndex,
+  familyOf,
+  filmSpeed,
+  namedGradient,
+} from '../../../src/science/index.js'
 import { chance, FAMILY, simulateStrip, type Truth, trueGradient, trueSpeed } from './strips.js'
 
 /** How many intervals held the truth, and how many there were; an answer without an interval counts as a miss. */
@@ -77,7 +84,10 @@ const WANTED = 0.6
 const MOST = 0.95
 const RATE = 0.17
 
-const truthAfter = (minutes: number): Truth => ({ gamma: MOST * (1 - Math.exp(-RATE * minutes)), base: 0.2 + 0.006 * minutes })
+const truthAfter = (minutes: number): Truth => ({
+  gamma: MOST * (1 - Math.exp(-RATE * minutes)),
+  base: 0.2 + 0.006 * minutes,
+})
 
 /** Minutes at which the true average gradient is the wanted one: by halving, from the truth alone. */
 function trueOwnTime(): number {
