@@ -37,11 +37,11 @@ export function bench(environment: Record<string, string> = {}) {
     await browser?.close()
     await house?.stop()
   })
-  /** A new window of its own: nothing is shared with the others but the server. */
-  const open = async (path: string, size: Size = 'laptop'): Promise<Page> => {
+  /** A new window of its own: nothing is shared with the others but the server. It closes after the test unless kept. */
+  const open = async (path: string, size: Size = 'laptop', { kept = false } = {}): Promise<Page> => {
     const window = await browser.newContext({ viewport: SIZES[size], baseURL: house.address, reducedMotion: 'reduce' })
     window.setDefaultTimeout(PATIENCE_MS)
-    windows.push(window)
+    if (!kept) windows.push(window)
     const page = await window.newPage()
     await page.goto(path)
     return page

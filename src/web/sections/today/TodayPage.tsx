@@ -33,7 +33,7 @@ function Bench({ view }: { view: TodayView }) {
         </p>
         <NextStep step={view.step} />
       </section>
-      {bare ? <BareBench demo={!view.bench.demo_exists} /> : <Recent recent={view.recent} zone={view.bench.zone} />}
+      {bare ? <BareBench /> : <Recent recent={view.recent} zone={view.bench.zone} />}
     </>
   )
 }

@@ -37,7 +37,13 @@ function subscribe(listener: () => void): () => void {
 /** Goes to a path of this program. `replace` leaves no step to go back to. */
 export function go(to: string, { replace = false } = {}): void {
   if (to === href()) return
-  window.history[replace ? 'replaceState' : 'pushState'](null, '', to)
+  try {
+    window.history[replace ? 'replaceState' : 'pushState'](null, '', to)
+  } catch {
+    // Some browsers allow only so many changes in half a minute; the page itself is as it should be.
+    if (!replace) window.location.assign(to)
+    return
+  }
   if (!replace) {
     stepped = true
     window.scrollTo(0, 0)

@@ -24,14 +24,11 @@ export function useQuestion(basis: TimeBasis) {
   const at = temperature.kind === 'read' ? String(Number(temperature.value.toFixed(3))) : null
   const by = factor?.kind === 'read' ? String(factor.value) : null
   useEffect(() => {
-    const change = setTimeout(() => {
-      const next = new URLSearchParams(window.location.search)
-      if (typed !== null && at !== null) next.set('at', at)
-      if (by === null) next.delete('factor')
-      else next.set('factor', by)
-      go(next.size === 0 ? path : `${path}?${next}`, { replace: true })
-    }, 250)
-    return () => clearTimeout(change)
+    const next = new URLSearchParams(window.location.search)
+    if (typed !== null && at !== null) next.set('at', at)
+    if (by === null) next.delete('factor')
+    else next.set('factor', by)
+    go(next.size === 0 ? path : `${path}?${next}`, { replace: true })
   }, [typed, at, by, path])
 
   const setThermometer = (id: string) => {

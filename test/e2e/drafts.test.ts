@@ -1,0 +1,67 @@
+import { expect, it } from 'vitest'
+import { bench } from './support/browser.js'
+import { goTo, headed, heading, openDemo, removeDemo, sees } from './support/steps.js'
+
+const { open } = bench()
+
+it('a reload loses nothing that was typed', async () => {
+  const page = await open('/times/new', 'phone')
+  await page.getByLabel('Film', { exact: true }).fill('Half a word')
+  await page.getByRole('textbox', { name: 'Temperature 1' }).fill('20,5 °')
+  await page.getByRole('button', { name: 'Add another temperature' }).click()
+  await page.getByRole('textbox', { name: 'Time 2' }).fill('8')
+  await page.reload()
+  await headed(page, 'Add a time')
+  expect(await page.getByLabel('Film', { exact: true }).inputValue()).toBe('Half a word')
+  expect(await page.getByRole('textbox', { name: 'Temperature 1' }).inputValue()).toBe('20,5 °')
+  expect(await page.getByRole('textbox', { name: 'Time 2' }).inputValue()).toBe('8')
+
+  await page.goto('/times/paste')
+  await page.getByLabel('The table as text').fill('Fen 100 20C 9:30')
+  await page.reload()
+  await headed(page, 'Paste a table')
+  expect(await page.getByLabel('The table as text').inputValue()).toBe('Fen 100 20C 9:30')
+})
+
+it('a correction and a removal can be undone', async () => {
+  const page = await open('/')
+  await openDemo(page)
+  await page.getByRole('link', { name: 'Corvane 400 in ascorbate' }).first().click()
+  await headed(page, /^Develop/)
+  const before = await heading(page)
+  await page.getByRole('link', { name: 'Correct this time' }).click()
+  await page.getByRole('textbox', { name: 'Time 2' }).fill('10:00')
+  await page.getByRole('button', { name: 'Keep the correction' }).click()
+  await headed(page, 'Develop 10:00 as the sheet says')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await sees(page, 'is as it was before.')
+  await headed(page, before)
+
+  await goTo(page, 'Shelf')
+  await page.getByRole('link', { name: /Dial, long stem/ }).click()
+  await headed(page, 'Dial, long stem')
+  await page.getByRole('button', { name: 'Remove', exact: true }).click()
+  await sees(page, 'Dial, long stem is removed.')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await sees(page, 'Dial, long stem is back.')
+  await page.getByRole('link', { name: /Dial, long stem/ }).click()
+  await page.getByRole('button', { name: /^Withdraw the check/ }).click()
+  await sees(page, 'The check is withdrawn')
+  await sees(page, 'Never checked.')
+  await removeDemo(page)
+})
+
+it('the law is kept on the record and shown where the number comes from', async () => {
+  const page = await open('/')
+  await openDemo(page)
+  await page.getByRole('link', { name: 'Tarn 100 in MQ–borax' }).click()
+  await page.getByRole('textbox', { name: 'Temperature of the developer' }).fill('25')
+  await page.getByText(/^× 0\.\d+ for 25\.0/).click()
+  await page.getByRole('radio', { name: /^Arrhenius/ }).click()
+  await sees(page, 'now goes by the Arrhenius law.')
+  await sees(page, /Arrhenius law with \d+/)
+  await page.reload()
+  await page.getByText(/^× 0\.\d+ for 25\.0/).click()
+  await sees(page, /Arrhenius law with \d+/)
+  await removeDemo(page)
+})
