@@ -1,7 +1,7 @@
+import { webcrypto } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { homedir } from 'node:os'
 import { dirname } from 'node:path'
-import { webcrypto } from 'node:crypto'
 import { type Clock, idsFrom, type Result } from '../../kernel/index.js'
 import type { Store } from '../../lab/index.js'
 import { listeningFile, openStore, readDatabase } from '../../store/index.js'
@@ -10,7 +10,9 @@ export const clock: Clock = { now: () => Date.now() }
 export const ids = idsFrom(clock, { bytes: (count) => webcrypto.getRandomValues(new Uint8Array(count)) })
 
 /** The data itself, or the running program that holds it. */
-export type Data = { readonly kind: 'store'; readonly store: Store } | { readonly kind: 'server'; readonly base: string }
+export type Data =
+  | { readonly kind: 'store'; readonly store: Store }
+  | { readonly kind: 'server'; readonly base: string }
 
 /** Opens the data; while the program runs and holds it, says where the program listens instead. */
 export async function openData(): Promise<Result<Data>> {

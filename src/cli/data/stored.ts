@@ -1,7 +1,7 @@
+import type { Celsius } from '../../kernel/index.js'
 import { failed, ok, problem, type Result, type UnitSystem } from '../../kernel/index.js'
 import { answerView, basisOf, type TimeStatement, timeStatementOf } from '../../lab/index.js'
 import { developingTime, type TimeBasis, type TimeQuestion } from '../../science/index.js'
-import type { Celsius } from '../../kernel/index.js'
 import type { TimeAnswer } from '../../wire/index.js'
 import { writerFor } from '../../words/index.js'
 import { benchTimes } from './bench-times.js'
@@ -21,8 +21,15 @@ function pick(times: readonly Named[], name: string): Result<Named> {
   const found = times.filter((time) => time.id === name || words.every((word) => nameOf(time).includes(word)))
   if (found.length === 1) return ok(found[0] as Named)
   if (found.length === 0) return failed(problem('record.not-found', { what: 'developing time', id: name }))
-  const choices = found.slice(0, 5).map((time) => `“${nameOf(time)}” ${time.id}`).join('; ')
-  return failed(problem('quantity.ambiguous', { question: `“${name}” fits ${found.length} stored times: ${choices}. Say more of it, or give the id.` }))
+  const choices = found
+    .slice(0, 5)
+    .map((time) => `“${nameOf(time)}” ${time.id}`)
+    .join('; ')
+  return failed(
+    problem('quantity.ambiguous', {
+      question: `“${name}” fits ${found.length} stored times: ${choices}. Say more of it, or give the id.`,
+    }),
+  )
 }
 
 /** The developing time of a stored time, named by its id or by words of its film, index and developer. */
@@ -33,11 +40,17 @@ export async function storedAnswer(
 ): Promise<Result<{ view: TimeAnswer; basis: TimeBasis }>> {
   const times = await benchTimes()
   if (!times.ok) return times
-  const record = pick(times.value.map((time) => ({ id: time.id, statement: timeStatementOf(time) })), name)
+  const record = pick(
+    times.value.map((time) => ({ id: time.id, statement: timeStatementOf(time) })),
+    name,
+  )
   if (!record.ok) return record
   const basis = basisOf(record.value.statement)
   if (!basis.ok) return basis
   const answer = developingTime(basis.value, asked.at, asked)
   if (!answer.ok) return answer
-  return ok({ view: answerView(answer.value, basis.value, record.value.statement.sourceWords, writerFor(units)), basis: basis.value })
+  return ok({
+    view: answerView(answer.value, basis.value, record.value.statement.sourceWords, writerFor(units)),
+    basis: basis.value,
+  })
 }
