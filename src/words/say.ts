@@ -2,8 +2,10 @@ import type { UnitSystem } from '../kernel/index.js'
 import { controlWords } from './catalogue/control.js'
 import { doseWords } from './catalogue/dose.js'
 import { housePagesWords } from './catalogue/house-pages.js'
+import { mishapWords } from './catalogue/mishaps.js'
 import { pasteWords } from './catalogue/paste.js'
 import { cardWords, graphWords } from './catalogue/print.js'
+import { scoreWords } from './catalogue/score.js'
 import { shelfPagesWords } from './catalogue/shelf-pages.js'
 import { thermometerWords } from './catalogue/thermometers.js'
 import { timesWords } from './catalogue/times.js'
@@ -25,6 +27,8 @@ export const catalogue = {
   ...housePagesWords,
   ...graphWords,
   ...cardWords,
+  ...scoreWords,
+  ...mishapWords,
 } as const
 export type Code = keyof typeof catalogue
 export type Params<C extends Code> = Parameters<(typeof catalogue)[C]>[0]

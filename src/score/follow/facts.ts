@@ -1,6 +1,6 @@
 import type { Instant } from '../../kernel/index.js'
 import type { TankState } from '../events/fold.js'
-import { adaptFacts, type OpenFacts } from '../mishaps/adapt.js'
+import { adaptFacts, type OpenFacts, readingsSince } from '../mishaps/adapt.js'
 import type { Facts, Laid, StepFacts, Tank, TankPlan } from '../plan/definition.js'
 import { layOut } from '../plan/lay-out.js'
 import { isBath } from '../recipe/kinds.js'
@@ -42,6 +42,7 @@ export function reckon(plan: TankPlan, state: TankState, now: Instant): Reckoned
   const developing = before.find(({ development }) => development?.from === 'basis')
   if (developing === undefined) return { zeroMs, facts: bare, laid: before, readings: [] }
   const { index } = developing
+  const since = readingsSince(state)
   const { readings, told } = goThrough(
     {
       development: developing.development as Followable,
@@ -49,7 +50,7 @@ export function reckon(plan: TankPlan, state: TankState, now: Instant): Reckoned
       clockStart: developing.in,
       pouredOut: bare.get(index)?.pouredOut ?? null,
     },
-    state.readings.filter(({ event }) => event.bath === index),
+    state.readings.filter(({ event, at }) => event.bath === index && at > since),
   )
   if (readings.length === 0) return { zeroMs, facts: bare, laid: before, readings: told }
   const facts = new Map(bare).set(index, { ...bare.get(index), readings })

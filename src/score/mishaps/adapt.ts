@@ -51,7 +51,7 @@ function restartDeveloper(facts: OpenFacts, mishap: Mishap, happened: Happened):
   const index = developerOf(happened)
   const known = facts.get(index)
   if (index === -1 || known === undefined) return facts
-  const { pouredIn, pouredOut, readings, ...rest } = known
+  const { pouredIn, pouredOut, ...rest } = known
   const step = happened.state.steps.get(index)
   const again = (kind: 'poured-in' | 'poured-out') => firstAfter(step, kind, mishap.at, happened)
   const [inAgain, outAgain] = [again('poured-in'), again('poured-out')]
@@ -59,8 +59,13 @@ function restartDeveloper(facts: OpenFacts, mishap: Mishap, happened: Happened):
     ...rest,
     ...(inAgain === null ? {} : { pouredIn: inAgain }),
     ...(outAgain === null ? {} : { pouredOut: outAgain }),
-    readings: (readings ?? []).filter(({ at }) => at > happened.secondsOf(mishap.at)),
   })
+}
+
+/** Readings before this were of a bath that was no developer. */
+export function readingsSince({ mishaps }: TankState): number {
+  const last = mishaps.findLast(({ event }) => event.mishap === 'fixer-first')
+  return last?.at ?? Number.NEGATIVE_INFINITY
 }
 
 function firstAfter(

@@ -12,20 +12,26 @@ const CHECK = 5
 /** Everything hands do to a tank, in order of time. A bath change is one job: drain, cap, pour, tap, opening turns. */
 export function jobsOf(tank: Tank, laid: readonly Laid[]): Job[] {
   const steps = laid.filter(({ skipped }) => !skipped)
-  const jobs = steps.flatMap((one, i) => (isBath(one.step) ? bathJobs(tank, steps, i) : [actJob(one)]))
+  const baths = steps.flatMap((one, i) => (isBath(one.step) ? bathJobs(steps, i) : []))
+  const others = steps.flatMap((one) => (isBath(one.step) ? checksOf(tank, one) : [actJob(one)]))
+  const jobs = [...baths]
+  for (const other of others) jobs.push(clearOf(jobs, other))
   return jobs.sort((a, b) => a.start - b.start || a.index - b.index)
 }
 
-function bathJobs(tank: Tank, steps: readonly Laid[], i: number): Job[] {
+/** Begins where hands are free: a look or a check that falls on a turn comes right after it. */
+function clearOf(jobs: readonly Job[], job: Job): Job {
+  const inTheWay = jobs.filter(({ start, end }) => start < job.end && end > job.start).map(({ end }) => end)
+  if (inTheWay.length === 0) return job
+  const start = Math.max(...inTheWay)
+  return clearOf(jobs, { ...job, start, end: start + job.end - job.start })
+}
+
+function bathJobs(steps: readonly Laid[], i: number): Job[] {
   const one = steps[i] as Laid
   const before = lastBath(steps, i)
   const joined = before !== null && before.free + (one.step as Bath).handling.cap.seconds >= pourStart(one) - JOIN
-  return [
-    change(one, before, joined),
-    ...turnsOf(one),
-    ...checksOf(tank, one),
-    ...(drainsAlone(steps, i) ? [drainJob(one)] : []),
-  ]
+  return [change(one, before, joined), ...turnsOf(one), ...(drainsAlone(steps, i) ? [drainJob(one)] : [])]
 }
 
 /** A bath poured more than this after the tank was free is a job of its own, seconds. */
@@ -85,7 +91,8 @@ const drainJob = (one: Laid): Job =>
 
 function turnsOf(one: Laid): Job[] {
   const agitation = one.agitation ?? (one.step as Bath).agitation
-  return laterTurns(agitation, one.out - one.in).map(({ at, length }, i) => {
+  const tapping = (one.step as Bath).handling.tap?.seconds ?? 0
+  return laterTurns(agitation, one.out - one.in, tapping).map(({ at, length }, i) => {
     const parts = partsFrom(one.in + at, [['turns', length]])
     return job(one, 'turn', `turn-${i + 1}`, parts, TURN_SLIDE)
   })

@@ -27,33 +27,49 @@ function wholeOpening(agitation: Agitation): number {
 }
 
 /**
- * The turns after the opening, all of them ended before the draining starts. Cost: linear in their number.
+ * The turns after the opening, begun after `lead` seconds (tapping) and the opening, and all of them ended before
+ * the draining starts `until` seconds into the bath's clock. Cost: linear in their number.
  * With an opening of 30 s and marks on the minute, 8:00 drained from 7:50 has seven.
  */
-export function laterTurns(agitation: Agitation, until: number): LaterTurn[] {
-  const opening = openingLength(agitation, until)
-  if (agitation.kind === 'continuous') return until > opening ? [{ at: opening, length: until - opening }] : []
-  if (agitation.kind === 'then-continuous') return thenContinuous(agitation, until)
-  if (agitation.kind === 'moments')
-    return agitation.moments.map(({ at, turn }) => ({ at, length: turnLength(turn) })).filter(endsBefore(until))
-  if (agitation.kind !== 'turns') return []
-  const first = firstTurn(agitation, opening)
+export function laterTurns(agitation: Agitation, until: number, lead = 0): LaterTurn[] {
+  const free = lead + openingLength(agitation, until)
+  return turnsUntil(agitation, until, free).filter(({ at, length }) => at >= free && at + length <= until)
+}
+
+function turnsUntil(agitation: Agitation, until: number, free: number): LaterTurn[] {
+  switch (agitation.kind) {
+    case 'none':
+    case 'rotary':
+      return []
+    case 'continuous':
+      return until > free ? [{ at: free, length: until - free }] : []
+    case 'moments':
+      return agitation.moments.map(({ at, turn }) => ({ at, length: turnLength(turn) }))
+    case 'then-continuous':
+      return thenContinuous(agitation, until, free)
+    case 'turns':
+      return everySoOften(agitation, until)
+  }
+}
+
+function everySoOften(agitation: Extract<Agitation, { kind: 'turns' }>, until: number): LaterTurn[] {
+  const first = firstTurn(agitation, openingLength(agitation, until))
   const length = turnLength(agitation.turn)
   const count = Math.max(0, Math.floor((until - length - first) / agitation.every + 1e-9) + 1)
   return Array.from({ length: count }, (_, i) => ({ at: first + i * agitation.every, length }))
 }
-
-const endsBefore =
-  (until: number) =>
-  ({ at, length }: LaterTurn): boolean =>
-    at + length <= until
 
 function firstTurn({ every, first }: Extract<Agitation, { kind: 'turns' }>, opening: number): number {
   if (first !== undefined) return first
   return Math.ceil((opening + Math.min(REST, every)) / every - 1e-9) * every
 }
 
-function thenContinuous({ before, from }: Extract<Agitation, { kind: 'then-continuous' }>, until: number): LaterTurn[] {
-  const kept = laterTurns(before, until).filter(({ at, length }) => at + length <= from)
-  return until > from ? [...kept, { at: from, length: until - from }] : kept
+function thenContinuous(
+  { before, from }: Extract<Agitation, { kind: 'then-continuous' }>,
+  until: number,
+  free: number,
+): LaterTurn[] {
+  const kept = turnsUntil(before, until, free).filter(({ at, length }) => at + length <= from)
+  const start = Math.max(from, free)
+  return until > start ? [...kept, { at: start, length: until - start }] : kept
 }
