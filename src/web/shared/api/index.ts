@@ -1,5 +1,5 @@
 export * from './client.js'
 export { useFeed } from './feed.js'
 export { sendBackup } from './files.js'
-export { refresh, useBench, useDevices, useThermometers, useTime, useTimes, useToday, useWrite } from './queries.js'
+export { useBench, useDevices, useThermometers, useTime, useTimes, useToday, useWrite } from './queries.js'
 export { ApiProblem } from './transport.js'

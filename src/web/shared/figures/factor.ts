@@ -12,7 +12,3 @@ export function readFactor(text: string, what: string): Reading<number> | null {
       }
     : { kind: 'read', value, echo: `× ${value}` }
 }
-
-/** The value of a reading, or the problem that stands in its way. */
-export const settled = <T>(reading: Reading<T>): Result<T> =>
-  reading.kind === 'read' ? ok(reading.value) : { ok: false, problem: reading.problem }

@@ -1,2 +1,2 @@
 export { Link } from './Link.js'
-export { fit, go, type Place, tookStep, usePlace } from './place.js'
+export { fit, go, tookStep, usePlace } from './place.js'

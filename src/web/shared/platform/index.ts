@@ -1,4 +1,4 @@
 export { chooseGround, type Ground, groundChosen, showGround } from './ground.js'
 export { freshKey } from './ids.js'
-export { keptForTab, keptOnDevice } from './keep.js'
+export { keptForTab } from './keep.js'
 export { useOnline } from './online.js'
