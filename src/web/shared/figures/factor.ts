@@ -1,4 +1,4 @@
-import { ok, problem, type Reading, type Result, readNumber } from '../../../kernel/index.js'
+import { problem, type Reading, readNumber } from '../../../kernel/index.js'
 
 /** A bare factor such as `1.10` or `0,9`; an empty text is no factor. */
 export function readFactor(text: string, what: string): Reading<number> | null {
