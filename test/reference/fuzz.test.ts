@@ -19,15 +19,9 @@ import {
   timeAt,
   timeForCourse,
 } from '../../src/science/index.js'
+import { answers, any, sound } from './sound.js'
 import { seeded } from './support.js'
 
-/** Any double at all, with values of the trade mixed in so that the calculations are reached. */
-const any = fc.oneof(
-  { weight: 1, arbitrary: fc.double() },
-  { weight: 2, arbitrary: fc.constantFrom(Number.NaN, Number.POSITIVE_INFINITY, -0, 0, -1, 1e308, 5e-324) },
-  { weight: 6, arbitrary: fc.double({ min: 0, max: 45, noNaN: true }) },
-  { weight: 6, arbitrary: fc.double({ min: 5, max: 21_600, noNaN: true }) },
-)
 const plausible = fc.oneof(
   { weight: 30, arbitrary: fc.integer({ min: 0, max: 4500 }).map((hundredths) => hundredths / 100) },
   { weight: 1, arbitrary: any },
@@ -62,23 +56,6 @@ const input = fc.record(
   },
   { requiredKeys: ['kind', 'points'] },
 ) as unknown as fc.Arbitrary<BasisInput>
-
-/** Every number anywhere in an answer is finite; times, bands and rates are not negative. */
-function sound(value: unknown, path = ''): void {
-  if (typeof value === 'number') {
-    expect(Number.isFinite(value), `${path} is ${value}`).toBe(true)
-    if (/time|equivalent|elapsed|rate|fraction|band|factor|shortest|longest|spread/i.test(path))
-      expect(value, path).toBeGreaterThanOrEqual(0)
-  } else if (value !== null && typeof value === 'object') {
-    for (const [key, inner] of Object.entries(value)) sound(inner, `${path}.${key}`)
-  }
-}
-
-/** An answer is sound, or a registered problem whose sentence has every value filled in. */
-function answers(result: { ok: boolean; value?: unknown; problem?: { sentence: string } }): void {
-  if (result.ok) sound(result.value)
-  else expect(result.problem?.sentence).not.toContain('missing)')
-}
 
 describe('arbitrary numbers', () => {
   it('developing times and doses answer or refuse', () => {

@@ -37,10 +37,14 @@ export function stepsBehindTablet(
   const { logExposure, density } = SENSITOMETRY_LIMITS
   const lamp = refusedOutside('curve.bad-value', 'The log exposure of the lamp', lampLogExposure, logExposure)
   if (lamp) return lamp
-  for (const [i, value] of tablet.entries()) {
-    const refused = refusedOutside('curve.bad-value', `The density of tablet step ${i + 1}`, value, density)
-    if (refused) return refused
-  }
+  for (const [name, values] of [
+    ['tablet', tablet],
+    ['film', read],
+  ] as const)
+    for (const [i, value] of values.entries()) {
+      const refused = refusedOutside('curve.bad-value', `The density of ${name} step ${i + 1}`, value, density)
+      if (refused) return refused
+    }
   const steps = read.map((value, i) => ({ logExposure: lampLogExposure - (tablet[i] as number), density: value }))
   return ok(steps.sort((one, other) => one.logExposure - other.logExposure))
 }
