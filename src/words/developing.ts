@@ -118,7 +118,11 @@ export function working(answer: Developed, grounds: Grounds, writer: Writer): Wo
     line: say('time.working.reference', answer.reference, writer),
     source: grounds.sourceWords === '' ? origin('sheet') : grounds.sourceWords,
   }
-  const factors = answer.factors.map((factor): WorkingLine => {
+  // At the sheet's own temperature there is nothing to multiply by, and a line saying so would be noise.
+  const told = answer.factors.filter(
+    ({ name }) => name !== 'temperature' || answer.temperature !== answer.reference.temperature,
+  )
+  const factors = told.map((factor): WorkingLine => {
     const name =
       factor.name === 'temperature'
         ? say('time.factor.temperature', answer, writer)

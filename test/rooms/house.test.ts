@@ -116,10 +116,10 @@ describe('the demo bench', () => {
     expect((await bench.read(listThermometers)).thermometers).toEqual([])
   })
 
-  it('is opened once', async () => {
-    await demo()
+  it('is made once and joined after that', async () => {
+    const { context } = await demo()
     const before = await bench.everything()
-    expect(problemOf((await demo()).opened).code).toBe('house.demo-open')
+    expect(expectOk((await demo()).opened).bench_id).toBe(context.bench)
     expect(await bench.everything()).toEqual(before)
   })
 

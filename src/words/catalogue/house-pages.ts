@@ -19,7 +19,6 @@ export const housePagesWords = {
   'house.restored': (p: { rows: number }) => `The backup is in place: ${p.rows} rows.`,
   'house.demo': (_: object) => 'A small invented bench to look at and try things on. Your own stays as it is.',
   'house.demo-open': (_: object) => 'The demo bench is open. Removing it brings your own bench back, as you left it.',
-  'house.demo-elsewhere': (_: object) => 'The demo bench is open in another window or on another device.',
   'house.interface': (_: object) => 'Everything on these pages can be done through the interface too.',
   'pair.lead': (_: object) => 'From then on it works at the bench like the computer itself.',
   'pair.name-hint': (_: object) => 'So that you know it again in the list, such as Anna’s phone.',

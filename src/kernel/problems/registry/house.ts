@@ -12,7 +12,6 @@ export const houseProblems = {
   ),
   'record.name-taken': registered(409, 65, 'house#records', 'There is already a {what} called {name} on this bench.'),
   // The house: benches, devices, backup
-  'house.demo-open': registered(409, 65, 'house#demo', 'The demo bench is already there.'),
   'house.demo-not-open': registered(409, 65, 'house#demo', 'There is no demo bench to remove.'),
   'house.zone-unknown': unusable(
     'house#settings',

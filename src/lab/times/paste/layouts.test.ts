@@ -24,6 +24,7 @@ describe('a table as people paste it', () => {
     ['tabs', 'Corvane 400\t18C\t20C\t22C\nEI 400\t11:30\t9:30\t8:00\nEI 800\t13:30\t11:15\t9:30', two],
     ['wide gaps', 'Corvane 400\n       18°C   20°C   22°C\n400   11.5   9.5   8\n800   13.5   11:15   9.5', two],
     ['single spaces', 'Corvane 400 18C 20C 22C\n400 11:30 9:30 8:00\n800 13:30 11:15 9:30', two],
+    ['a wide gap, then single spaces', 'Corvane 400  18C 20C 22C\nEI 400  11:30 9:30 8\nEI 800  13½ 11¼ 9½', two],
     ['semicolons', 'Corvane 400;18C;20C;22C\n400;11:30;9:30;8:00\n800;13:30;11:15;9:30', two],
     [
       'bars with a heading and a rule',
@@ -125,6 +126,12 @@ describe('a table as people paste it', () => {
     expect(count).toBe(2)
     expect(lines.map(({ number }) => number)).toEqual([3, 5, 6])
   })
+})
+
+it('says how many times are missing in a row set close together, and uses none of it', () => {
+  const text = 'Corvane 400  18C 20C 22C\nEI 400  11:30 9:30 8\nEI 800  13½ 11¼'
+  expect(short(text)).toEqual(['Corvane 400||400|: 18=11:30 20=9:30 22=8:00'])
+  expect(troubles(text)).toEqual([[3, '', expect.stringContaining('2 times for 3 temperatures')]])
 })
 
 describe('what cannot be read is said and not guessed', () => {

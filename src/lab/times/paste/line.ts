@@ -118,6 +118,13 @@ function trailingTimes(cells: readonly string[]): number {
   return fromEnd === -1 ? cells.length : fromEnd
 }
 
+/** A row whose label stands apart by a wide gap while its times stand close together: cut at single spaces. */
+function closeSet(cells: readonly string[], above: number): readonly string[] {
+  const [label = '', ...rest] = cells
+  const times = rest.flatMap(wordsOf)
+  return rest.length < above && times.every(looksLikeTime) ? [label, ...times] : cells
+}
+
 /** Under a heading a row ends in times; without one, two numbers in a row are times that lack their heading. */
 function rowOrWords(text: string, cells: readonly string[], above: number): Line {
   const needed = above === 0 ? 2 : Math.min(above, 2)
@@ -139,6 +146,6 @@ export function lineOf(written: string, around: Surroundings): Line {
     headingOf(words, around.system) ??
     pairsOf(cells, around) ??
     pairsOf(words, around) ??
-    rowOrWords(text, cells, around.above)
+    rowOrWords(text, closeSet(cells, around.above), around.above)
   )
 }
