@@ -10,6 +10,8 @@ export interface StaveInput {
   readonly began: TankPlan | null
   /** Where each job stands, by its id; jobs that are absent are drawn as plain plan. */
   readonly states: ReadonlyMap<string, JobState>
+  /** Id of the job that comes next, drawn black; null on a plan. */
+  readonly next: string | null
   /** Seconds from the tank's zero; null on a plan. */
   readonly now: number | null
   /** `A`; left of the line. */

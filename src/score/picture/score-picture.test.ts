@@ -44,6 +44,7 @@ const stave = (tank: (typeof score.tanks)[number]): StaveInput => ({
   plan: tank,
   began: null,
   states: new Map(),
+  next: null,
   now: null,
   label: tank.tank.tank,
   note: '3 reels',
@@ -72,6 +73,7 @@ const running = (now: number): StaveInput => {
     ...stave(tank.plan),
     began,
     now,
+    next: tank.next?.job.id ?? null,
     states: new Map(tank.jobs.map(({ job, state }) => [job.id, state])),
     band: ['planned 20.0 °C', '65 % developed'],
   }
@@ -129,6 +131,16 @@ describe.each(SIZES)('the score as a $form of $size.width by $size.height', (for
       for (const word of ['A', 'B', 'Hands', 'Developer', 'Fix']) expect(words).toContain(word)
     })
   }
+})
+
+describe('the jobs of a run', () => {
+  it('are solid when done, open when to come, and the next one is black', () => {
+    const { marks } = scorePicture({ ...SIZES[1], staves: [running(300)], labels })
+    const blocks = marks.filter((mark) => mark.kind === 'area' && (mark.tone === 'ink' || mark.tone === 'accent'))
+    const { plan: become, states } = running(300)
+    const done = become.jobs.filter(({ id }) => states.get(id) === 'done')
+    expect(blocks.map((mark) => 'tone' in mark && mark.tone)).toEqual([...done.map(() => 'accent'), 'ink'])
+  })
 })
 
 describe('the area of the developer’s band', () => {

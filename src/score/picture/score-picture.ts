@@ -54,7 +54,7 @@ function sheetOf({ staves, form, span, size, labels, minTextSize: t }: ScorePict
     right: size.width - (page ? 1.5 * t : 1),
     from: span?.from ?? 0,
     to: span?.to ?? Math.max(...staves.map(({ plan }) => plan.tank.offset + plan.length)),
-    pitch: (hands === null ? axis - 1.4 * t : hands - 0.8 * t) / staves.length,
+    pitch: (hands === null ? axis - 1.4 * t : hands - 1.3 * t) / staves.length,
     hands,
     axis,
   }

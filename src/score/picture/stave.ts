@@ -55,20 +55,26 @@ function bandMarks(frame: StaveFrame, { now, began }: StaveInput, bath: Laid): M
   ]
   return [
     ...areas.filter(({ points }) => points.length > 0).map((one): Mark => ({ kind: 'area', ...one })),
-    ...edges(frame, bath, start, end),
-    ...dashes(frame, began === null ? bath : plannedAt(began.laid[bath.index] as Laid, bath.in)),
+    ...edges(frame, bath, start, end, began === null ? 'edge' : 'accent'),
+    ...(began === null ? [] : dashes(frame, plannedAt(began.laid[bath.index] as Laid, bath.in))),
+    ...(began === null ? planned(frame, bath, start, end) : []),
   ]
 }
 
 const shown = ({ x }: StaveFrame, second: number): number => Math.min(x.to, Math.max(x.from, second))
 
-function edges(frame: StaveFrame, bath: Laid, start: number, end: number): Mark[] {
+function edges(frame: StaveFrame, bath: Laid, start: number, end: number, tone: 'edge' | 'accent'): Mark[] {
   const top = outline(frame, bath, start, end)
   const [first, last] = [top[0], top.at(-1)]
   if (first === undefined || last === undefined) return []
   const points: Point[] = [[first[0], frame.base], ...top, [last[0], frame.base]]
-  return [{ kind: 'path', points, tone: 'accent', weight: 1.5 }]
+  return [{ kind: 'path', points, tone, weight: tone === 'edge' ? 1 : 1.5 }]
 }
+
+/** On a plan the rate itself is the planned one. */
+const planned = (frame: StaveFrame, bath: Laid, start: number, end: number): Mark[] => [
+  { kind: 'path', points: outline(frame, bath, start, end), tone: 'accent', weight: 2, dash: [4, 3] },
+]
 
 /** The bath as the plan has it, begun when it really began. */
 const plannedAt = (planned: Laid, start: number): Laid => ({
@@ -84,15 +90,15 @@ function dashes(frame: StaveFrame, planned: Laid): Mark[] {
   return [{ kind: 'path', points: [...top, [last[0], frame.base]], tone: 'accent', weight: 1.5, dash: [4, 3] }]
 }
 
-/** Done and due jobs are solid, jobs to come are open; a plan is solid throughout. */
-function jobMark(frame: StaveFrame, { states }: StaveInput, job: Job): Mark[] {
+/** Jobs done are solid, jobs to come are open, the next one is black; a plan is black throughout. */
+function jobMark(frame: StaveFrame, { states, next }: StaveInput, job: Job): Mark[] {
   if (job.end < frame.x.from || job.start > frame.x.to) return []
   const state = states.get(job.id)
   const [left, right] = [inside(frame, frame.x.at(job.start)), inside(frame, frame.x.at(job.end))]
   const wide = Math.max(right, left + (isBlock(job) ? 4 : 2))
   const top = frame.base + 0.35 * frame.size
   const points = rectangle(left, top, wide, top + 0.75 * frame.size)
-  if (state === 'to-come' || state === 'missed')
+  if (job.id !== next && (state === 'to-come' || state === 'missed'))
     return [{ kind: 'path', points: [...points, points[0] as Point], tone: 'quiet', weight: 1 }]
   return [{ kind: 'area', points, tone: state === 'done' ? 'accent' : 'ink' }]
 }
