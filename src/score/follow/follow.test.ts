@@ -2,10 +2,12 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { celsius, expectOk, seconds } from '../../kernel/index.js'
 import { dose } from '../../science/index.js'
-import { basis, score } from '../events/bench.test-support.js'
+import { basis, FOUR_BATHS, score } from '../events/bench.test-support.js'
 import type { Happening, RunEvent } from '../events/definition.js'
 import { fold } from '../events/fold.js'
 import { courseUntil } from '../plan/course.js'
+import { plan } from '../plan/plan.js'
+import { SHIPPED_RECIPES } from '../recipe/shipped.js'
 import type { TankFollowing } from './definition.js'
 import { follow } from './follow.js'
 
@@ -122,6 +124,51 @@ describe('a tank under way', () => {
       next: null,
       awaited: null,
     })
+  })
+})
+
+describe('the room', () => {
+  const warming = expectOk(
+    plan([
+      {
+        recipe: FOUR_BATHS,
+        conditions: {
+          tank: 'A',
+          development: { from: 'basis', basis, temperature: celsius(20) },
+          room: { temperature: celsius(26), timeConstant: seconds(6600) },
+        },
+      },
+    ]),
+  )
+  const out = (run: Run) => second(follow(warming, fold(warming, run.events), ZERO + 200_000).tanks[0]?.pourOut?.at)
+
+  it('is counted after the last reading, and one that only confirms it moves nothing', () => {
+    const expected = 26 - 6 * Math.exp(-180 / 6600)
+    expect(out(poured())).toBeLessThan(484)
+    // A chord in place of Newton's curve: far below what a thermometer shows.
+    expect(Math.abs(out(poured().reads(195, expected)) - out(poured()))).toBeLessThan(0.1)
+    expect(out(poured().reads(195, expected + 0.5))).toBeLessThan(out(poured()) - 1)
+  })
+})
+
+describe('what is seen in the fixer', () => {
+  const [list] = SHIPPED_RECIPES
+  if (list === undefined) throw new Error('No list of baths is shipped.')
+  const real = expectOk(
+    plan([
+      { recipe: list, conditions: { tank: 'A', development: { from: 'basis', basis, temperature: celsius(20) } } },
+    ]),
+  )
+  const fixFor = (run: Run) => {
+    const fix = follow(real, fold(real, run.events), ZERO + 800_000).tanks[0]?.plan.baths.find(({ id }) => id === 'fix')
+    return (fix?.clockEnd ?? 0) - (fix?.clockStart ?? 0)
+  }
+  const look = list.steps.findIndex(({ id }) => id === 'look')
+
+  it('sets its time: twice the clearing time, not under the least', () => {
+    expect(fixFor(poured())).toBeCloseTo(300, 6)
+    expect(fixFor(poured().at(700, { kind: 'step-done', clearing: seconds(200) }, look))).toBeCloseTo(400, 6)
+    expect(fixFor(poured().at(700, { kind: 'step-done', clearing: seconds(40) }, look))).toBeCloseTo(180, 6)
   })
 })
 

@@ -130,6 +130,40 @@ describe('how long the developer stays', () => {
   })
 })
 
+describe('the bench’s own convention of the clock', () => {
+  const withConvention = (starts: 'start-of-pour' | 'end-of-pour', ends: 'start-of-drain' | 'end-of-drain') => {
+    const steps = threeBathAcid.steps.map((step) => (isBath(step) ? { ...step, convention: { starts, ends } } : step))
+    return only(expectOk(planned({ ...threeBathAcid, steps }))).baths[0]
+  }
+
+  it('moves the clock against the same eight minutes', () => {
+    const moments = (span: ReturnType<typeof withConvention>) => [
+      span?.clockStart,
+      span?.drainStart,
+      span?.clockEnd,
+      span?.drainEnd,
+    ]
+    expect(moments(withConvention('end-of-pour', 'end-of-drain'))).toEqual([15, 485, 495, 495])
+    expect(moments(withConvention('start-of-pour', 'end-of-drain'))).toEqual([0, 470, 480, 480])
+    expect(moments(withConvention('end-of-pour', 'start-of-drain'))).toEqual([15, 495, 495, 505])
+  })
+})
+
+describe('a planned course of temperatures', () => {
+  const points = [
+    { at: seconds(0), temperature: celsius(20) },
+    { at: minutes(4), temperature: celsius(22) },
+  ]
+
+  it('ends when its dose is reached, by closed form', () => {
+    const development: DevelopmentWish = { from: 'basis', basis: eight, temperature: celsius(20), course: points }
+    const [developer] = only(expectOk(planned(threeBathAcid, { development }))).baths
+    const rate = 2.5 ** 0.2
+    const done = (240 * (rate - 1)) / Math.log(rate)
+    expect((developer?.clockEnd ?? 0) - (developer?.clockStart ?? 0)).toBeCloseTo(240 + (480 - done) / rate, 3)
+  })
+})
+
 describe('baths against each other', () => {
   const temperatures = (stop: number, fix: number, wash = fix) =>
     planned(threeBathAcid, {
