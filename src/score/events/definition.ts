@@ -53,7 +53,10 @@ export type Happening =
   | { readonly kind: 'retracted'; readonly of: string }
   | { readonly kind: 'abandoned'; readonly reason: string }
   | { readonly kind: 'finished' }
-  /** First thing a reloaded page writes: the last moment its predecessor kept, by both of that one's clocks. */
+  /**
+   * First thing a reloaded page writes: the last moment its predecessor kept, by both of that one's clocks. Written
+   * again when the page reaches the server, since an event that knows the server's clock ends any doubt.
+   */
   | {
       readonly kind: 'resumed'
       readonly previous: Pick<EventStamp, 'life' | 'monotonicMs' | 'wallMs' | 'serverOffsetMs'>

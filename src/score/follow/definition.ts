@@ -80,6 +80,8 @@ export type Deviation =
     }
   | { readonly code: 'poured-in-late'; readonly name: string; readonly by: Seconds }
   | { readonly code: 'skipped'; readonly name: string; readonly reason: string }
+  /** The film needed longer to clear than its fixer is good for. */
+  | { readonly code: 'fixer-finished'; readonly name: string; readonly needed: Seconds; readonly most: Seconds }
   | { readonly code: 'mishap'; readonly mishap: MishapKind; readonly at: Instant }
   | { readonly code: 'reading-not-counted'; readonly temperature: Celsius; readonly expected: Celsius }
   | { readonly code: 'pressed-twice'; readonly name: string; readonly times: number }

@@ -2,8 +2,8 @@ import type { Seconds } from '../../kernel/index.js'
 import { rateOf } from '../../science/index.js'
 import type { RunState, TankState } from '../events/fold.js'
 import { temperatureAt } from '../plan/course.js'
-import type { Laid } from '../plan/definition.js'
-import { drainInside } from '../plan/lay-out.js'
+import type { Facts, Laid } from '../plan/definition.js'
+import { drainInside, pourBefore } from '../plan/lay-out.js'
 import { isBath } from '../recipe/kinds.js'
 import type { Deviation } from './definition.js'
 import type { Reckoned } from './facts.js'
@@ -12,10 +12,11 @@ import type { Reckoned } from './facts.js'
 const ON_TIME = 3
 
 /** How a tank's run departed from its plan, in the order of the list, then what concerns the whole of it. */
-export function deviationsOf(state: RunState, tank: TankState, { laid, readings }: Reckoned): Deviation[] {
+export function deviationsOf(state: RunState, tank: TankState, { laid, readings, facts }: Reckoned): Deviation[] {
   const takenBack = state.events.filter(({ event, stands }) => !stands && event.tank === tank.tank).length
   return [
     ...laid.flatMap((one) => ofStep(tank, laid, one)),
+    ...laid.flatMap((one) => fixerFinished(one, facts)),
     ...readings
       .filter(({ counts, verdict }) => !counts && verdict !== 'after-pour-out')
       .map(({ temperature, expected }): Deviation => ({ code: 'reading-not-counted', temperature, expected })),
@@ -38,12 +39,18 @@ function ofStep(tank: TankState, laid: readonly Laid[], one: Laid): Deviation[] 
   ]
 }
 
+function fixerFinished({ step, index }: Laid, facts: Facts): Deviation[] {
+  const clearing = facts.get(index)?.clearing
+  if (clearing === undefined || !isBath(step) || step.time.law !== 'by-clearing') return []
+  const needed = step.time.multiple * clearing
+  if (needed <= step.time.most) return []
+  return [{ code: 'fixer-finished', name: step.name, needed: needed as Seconds, most: step.time.most }]
+}
+
 function pouredInLate(laid: readonly Laid[], one: Laid): Deviation[] {
   const before = laid.slice(0, one.index).findLast(({ step, skipped }) => isBath(step) && !skipped)
   if (before === undefined || one.inBy !== 'pressed' || !isBath(one.step)) return []
-  const { convention, handling } = one.step
-  const expected =
-    before.free + handling.cap.seconds + (convention.starts === 'end-of-pour' ? handling.pour.seconds : 0)
+  const expected = before.free + one.step.handling.cap.seconds + pourBefore(one.step)
   const by = one.in - expected
   const acts = laid.slice(before.index + 1, one.index).some(({ step }) => !isBath(step) && step.within === null)
   return by > ON_TIME && !acts ? [{ code: 'poured-in-late', name: one.step.name, by: by as Seconds }] : []

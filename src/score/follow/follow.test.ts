@@ -151,6 +151,31 @@ describe('the room', () => {
   })
 })
 
+describe('two tanks', () => {
+  const two = expectOk(
+    plan(
+      ['A', 'B'].map((tank) => ({
+        recipe: FOUR_BATHS,
+        conditions: { tank, development: { from: 'basis', basis, temperature: celsius(20) } },
+      })),
+    ),
+  )
+
+  it('are each followed from their own first pour, and the soonest job comes first', () => {
+    const run = poured()
+    const other: RunEvent[] = run.events.map((event) => ({
+      ...event,
+      id: `b${event.id}`,
+      tank: 'B',
+      monotonicMs: event.monotonicMs + 40_000,
+    }))
+    const at = (now: number) => follow(two, fold(two, [...run.events, ...other]), ZERO + now * 1000)
+    expect(at(60).tanks.map(({ pourOut }) => second(pourOut?.at))).toEqual([485, 525])
+    expect([at(60).next?.tank, second(at(60).next?.job.at)]).toEqual(['A', 75])
+    expect([at(80).next?.tank, second(at(80).next?.job.at)]).toEqual(['B', 115])
+  })
+})
+
 describe('what is seen in the fixer', () => {
   const [list] = SHIPPED_RECIPES
   if (list === undefined) throw new Error('No list of baths is shipped.')
@@ -169,6 +194,12 @@ describe('what is seen in the fixer', () => {
     expect(fixFor(poured())).toBeCloseTo(300, 6)
     expect(fixFor(poured().at(700, { kind: 'step-done', clearing: seconds(200) }, look))).toBeCloseTo(400, 6)
     expect(fixFor(poured().at(700, { kind: 'step-done', clearing: seconds(40) }, look))).toBeCloseTo(180, 6)
+  })
+
+  it('says when the fixer is finished', () => {
+    const run = poured().at(700, { kind: 'step-done', clearing: seconds(310) }, look)
+    const [tank] = follow(real, fold(real, run.events), ZERO + 800_000).tanks
+    expect(tank?.deviations).toContainEqual({ code: 'fixer-finished', name: 'Fix', needed: 620, most: 600 })
   })
 })
 

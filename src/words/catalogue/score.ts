@@ -43,6 +43,8 @@ export const scoreWords = {
     `${p.name} went in ${w.span(p.by)} late.`,
   'run.deviation.skipped': (p: { name: string; reason: string }) =>
     p.reason === '' ? `${p.name} was left out.` : `${p.name} was left out: ${p.reason}.`,
+  'run.deviation.fixer-finished': (p: { name: string; needed: Seconds; most: Seconds }, w: Writer) =>
+    `${p.name} would have needed ${w.time(p.needed)}; past ${w.time(p.most)} it is finished. Fix again in fresh fixer.`,
   'run.deviation.reading-not-counted': (p: { temperature: Celsius; expected: Celsius }, w: Writer) =>
     `A reading of ${w.temperature(p.temperature)} was not counted; ${w.temperature(p.expected)} was expected.`,
   'run.deviation.pressed-twice': (p: { name: string; times: number }) =>

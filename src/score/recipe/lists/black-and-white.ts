@@ -6,10 +6,15 @@ import {
   acidStop,
   developer,
   fillsOfWater,
+  fix,
   fromFixer,
   hangUp,
+  lidOff,
+  look,
   reExpose,
   squeeze,
+  wash,
+  washAid,
   waterStop,
   wetting,
 } from './shared.js'
@@ -28,6 +33,32 @@ export const threeBathWater: Recipe = {
   process: 'black-and-white',
   about: 'For alkaline fixers, staining developers and developers strong in carbonate, which acid would make gas in.',
   steps: [developer, waterStop, ...fromFixer],
+}
+
+export const shortWash: Recipe = {
+  id: 'three-bath-wash-aid',
+  name: 'Three baths, wash aid',
+  process: 'black-and-white',
+  about: 'As three baths with an acid stop, but a salt bath after the fixer makes the wash short and saves water.',
+  steps: [
+    developer,
+    acidStop,
+    fix,
+    lidOff,
+    look,
+    wash('rinse', 5, 30, 'It takes off the fixer that clings to film and walls, so that the aid lasts.'),
+    washAid,
+    wash('wash-1', 20, 150, 'Fresh water; the aid has loosened what is left.'),
+    wash(
+      'wash-2',
+      20,
+      150,
+      'The second half of five minutes; change the water once more when the tank smells of fixer.',
+    ),
+    wetting,
+    squeeze,
+    hangUp,
+  ],
 }
 
 export const singleBath: Recipe = {
