@@ -10,6 +10,7 @@ import { plan } from '../plan/plan.js'
 import { SHIPPED_RECIPES } from '../recipe/shipped.js'
 import type { TankFollowing } from './definition.js'
 import { follow } from './follow.js'
+import { tryReading } from './try-reading.js'
 
 const ZERO = 1_800_000_000_000
 
@@ -88,6 +89,20 @@ describe('a tank under way', () => {
     ])
     const sure = poured().reads(20, 20.9).reads(60, 21.7, true).reads(100, 21.9)
     expect(sure.now(110).readings.map(({ counts }) => counts)).toEqual([true, true, true])
+  })
+
+  it('tells what a reading would do before it is written down', () => {
+    const [first] = score.tanks
+    const state = (run: Run) => fold(score, run.events).tanks[0]
+    const tried = (run: Run, temperature: number) => {
+      const known = state(run)
+      if (first === undefined || known === undefined) throw new Error('No tank is planned.')
+      return tryReading(first, known, ZERO + 135_000, celsius(temperature))
+    }
+    expect(tried(poured(), 20.8)).toMatchObject({ counts: true, verdict: 'fine', expected: 20 })
+    expect(tried(poured(), 20.8)?.shift).toBeCloseTo(-29.6, 1)
+    expect(tried(poured(), 21.6)).toMatchObject({ counts: false, verdict: 'read-again' })
+    expect(tried(poured().reads(120, 21.5), 21.6)).toMatchObject({ counts: true })
   })
 
   it('does not follow a temperature that the developer has no rate for', () => {
