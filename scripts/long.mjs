@@ -11,7 +11,7 @@ import { npmCommand, runToEnd } from './make-ready.mjs'
 const otherNodes = ['22.23.3', '24.21.0']
 const fuzzFactor = 10
 /** Not taken along when the tree is copied for another Node. */
-const leftBehind = new Set(['.git', 'dist', 'test-output', 'data', 'coverage'])
+const leftBehind = new Set(['.git', 'test-output', 'data', 'coverage'])
 
 /** Runs it all, writes docs/long-run.md, gives the exit code. A seed given as WETSIDE_SEED is run again. */
 export async function longRun(root) {
