@@ -69,10 +69,10 @@ function write(fonts: Fonts, mark: TextMark, tone: string): void {
   const face = mark.strong ? 'strong' : 'text'
   const width = fonts.width(mark.text, face, mark.size)
   const left = mark.at[0] - (mark.anchor === 'start' ? 0 : mark.anchor === 'middle' ? width / 2 : width)
-  if (mark.halo) {
+  if (mark.halo !== null) {
     const air = 0.15 * mark.size
     const height = 0.95 * mark.size
-    fonts.doc.rect(left - air, mark.at[1] - 0.75 * mark.size, width + 2 * air, height).fill(PAPER_TONES.ground)
+    fonts.doc.rect(left - air, mark.at[1] - 0.75 * mark.size, width + 2 * air, height).fill(PAPER_TONES[mark.halo])
   }
   fonts.doc.fillColor(tone)
   fonts.set(mark.text, face, mark.size, left, mark.at[1])

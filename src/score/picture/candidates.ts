@@ -31,7 +31,10 @@ export interface Labelling {
   readonly width: number
 }
 
-export type Style = Partial<Pick<TextMark, 'tone' | 'size' | 'anchor' | 'strong' | 'halo'>>
+export type Style = Partial<Pick<TextMark, 'tone' | 'size' | 'anchor' | 'strong'>> & {
+  /** With a halo; its tone follows from where the words come to lie. */
+  readonly halo?: boolean
+}
 
 export type Writing = (at: Point, words: string, style?: Style) => TextMark
 

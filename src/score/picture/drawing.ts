@@ -69,8 +69,8 @@ export interface TextMark {
   readonly size: number
   readonly anchor: 'start' | 'middle' | 'end'
   readonly strong: boolean
-  /** Painted in the ground's tone around the letters, so that they stay legible over lines. */
-  readonly halo: boolean
+  /** Painted around the letters in the tone of what they lie on, so that they stay legible over lines. */
+  readonly halo: Tone | null
 }
 
 export type Mark = LineMark | PathMark | AreaMark | CircleMark | DiamondMark | TextMark

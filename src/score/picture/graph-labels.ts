@@ -1,4 +1,4 @@
-import { textWidth } from './boxes.js'
+import { boxOf, textWidth } from './boxes.js'
 import {
   askedTemperature,
   askedTime,
@@ -10,24 +10,18 @@ import {
   type Writing,
 } from './candidates.js'
 import { sheetRange } from './course.js'
-import type { Mark, Point, TextMark } from './drawing.js'
+import type { Mark, Point, TextMark, Tone } from './drawing.js'
 import { bandEdges, DIAMOND, place, pointRadius } from './places.js'
 import { Placing } from './placing.js'
 
 /** Writes a graph: its axes, what was asked, and as many of the other labels as there is room for. */
 export function labelGraph(to: Labelling): Mark[] {
   const { frame } = to
-  const text = (at: Point, words: string, style: Style = {}): TextMark => ({
-    kind: 'text',
-    at,
-    text: words,
-    tone: 'quiet',
-    size: frame.size,
-    anchor: 'start',
-    strong: false,
-    halo: false,
-    ...style,
-  })
+  const text = (at: Point, words: string, { halo = false, ...style }: Style = {}): TextMark => {
+    const mark = { kind: 'text', at, text: words, tone: 'quiet', size: frame.size, anchor: 'start' } as const
+    const written: TextMark = { ...mark, strong: false, halo: null, ...style }
+    return halo ? { ...written, halo: toneUnder(written, to) } : written
+  }
   const placing = new Placing(frame)
   for (const edge of Object.values(bandEdges(frame))) placing.stroke(edge, { faint: true })
   for (const mark of axes(to, text)) placing.fixed(mark)
@@ -40,6 +34,14 @@ export function labelGraph(to: Labelling): Mark[] {
   if (frame.course.warm.length + frame.course.cold.length > 0) placing.label(beyondLabel(to, text))
   if (frame.course.inside.length > 0 || to.basis.kind === 'ordinary') placing.label(doubtLabel(to, text))
   return placing.placed
+}
+
+/** The sheet's own band is lighter than the ground around it; words across its edge go by where most of them lie. */
+function toneUnder(words: TextMark, { frame, basis }: Labelling): Tone {
+  const { left, right } = boxOf(words)
+  const sheet = sheetRange(basis)
+  const middle = (left + right) / 2
+  return middle >= frame.temperature.at(sheet.from) && middle <= frame.temperature.at(sheet.to) ? 'sheet' : 'ground'
 }
 
 function axes({ frame, basis, labels, width }: Labelling, text: Writing): TextMark[] {

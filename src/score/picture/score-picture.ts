@@ -88,7 +88,7 @@ const label = (at: readonly [number, number], words: string, t: number, more: Pa
   size: t,
   anchor: 'start',
   strong: false,
-  halo: false,
+  halo: null,
   ...more,
 })
 

@@ -32,7 +32,7 @@ const text = (frame: StaveFrame, at: Point, words: string, strong = false): Text
   size: frame.size,
   anchor: 'start',
   strong,
-  halo: true,
+  halo: 'ground',
 })
 
 const bandBox = (frame: StaveFrame, from: number, to: number): Box => ({

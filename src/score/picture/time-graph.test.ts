@@ -123,6 +123,28 @@ describe('the asked point', () => {
   })
 })
 
+describe('the halo of a label', () => {
+  const haloOf = (at: number, of = BASES['four points'] as TimeBasis) => {
+    const drawing = draw(of, at, 'metric', SIZES[1])
+    const [sheet] = ofKind(drawing, 'area').filter(({ tone }) => tone === 'sheet')
+    const edges = (sheet?.points ?? []).map(([x]) => x)
+    const [cold, warm] = [Math.min(...edges), Math.max(...edges)]
+    return texts(drawing)
+      .filter(({ halo }) => halo !== null)
+      .map((mark) => {
+        const { left, right } = boxOf(mark)
+        const middle = (left + right) / 2
+        return { halo: mark.halo, over: middle >= cold && middle <= warm ? 'sheet' : 'ground' }
+      })
+  }
+
+  it('is of the tone that the label lies on', () => {
+    const labels = [17, 19.3, 21.6, 26].flatMap((at) => haloOf(at))
+    expect(new Set(labels.map(({ halo }) => halo))).toEqual(new Set(['sheet', 'ground']))
+    for (const { halo, over } of labels) expect(halo).toBe(over)
+  })
+})
+
 describe('the line', () => {
   const tones = (name: string) =>
     ofKind(draw(BASES[name] as TimeBasis, null), 'path').map((path) => path.dash !== undefined)

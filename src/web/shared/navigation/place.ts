@@ -1,7 +1,7 @@
 import { useSyncExternalStore } from 'react'
 
 /** Where the person is: path and what is asked of it. */
-export interface Place {
+interface Place {
   readonly path: string
   readonly search: URLSearchParams
 }

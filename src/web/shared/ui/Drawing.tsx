@@ -87,7 +87,7 @@ function Painted({ mark }: { mark: Mark }) {
           fontWeight={mark.strong ? 600 : 400}
           textAnchor={mark.anchor}
           {...(mark.halo
-            ? { stroke: 'var(--ground)', strokeWidth: 5, strokeLinejoin: 'round', paintOrder: 'stroke' }
+            ? { stroke: COLOUR[mark.halo], strokeWidth: 5, strokeLinejoin: 'round', paintOrder: 'stroke' }
             : {})}
         >
           {mark.text}

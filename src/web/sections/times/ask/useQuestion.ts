@@ -9,7 +9,7 @@ import { useUnits } from '../../../shared/ui/index.js'
 export function useQuestion(basis: TimeBasis) {
   const units = useUnits()
   const { path, search } = usePlace()
-  const [typed, setTyped] = useState<string | null>(null)
+  const [typed, setTyped] = useState(search.get('typed'))
   const [factorText, setFactorText] = useState(search.get('factor') ?? '')
   const start = asked(search.get('at')) ?? basis.reference.temperature
   const text = typed ?? writeTemperature(start, units)
@@ -22,9 +22,12 @@ export function useQuestion(basis: TimeBasis) {
   const thermometerId = search.get('thermometer') ?? ''
 
   const at = temperature.kind === 'read' ? String(Number(temperature.value.toFixed(3))) : null
-  const by = factor?.kind === 'read' ? String(factor.value) : null
+  const by = factor?.kind === 'read' ? String(factor.value) : factor && factorText
   useEffect(() => {
     const next = new URLSearchParams(window.location.search)
+    // What could not be read stands there as it was typed, for a reload to lose nothing.
+    if (typed !== null && at === null) next.set('typed', typed)
+    else next.delete('typed')
     if (typed !== null && at !== null) next.set('at', at)
     if (by === null) next.delete('factor')
     else next.set('factor', by)
