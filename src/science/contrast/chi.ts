@@ -17,12 +17,17 @@ export function misfitOf(points: readonly ContrastPoint[], scatter: number): Mis
   }
 }
 
-/** A law as free numbers: ln most, ln rate and, when it is free, the start. */
-const lawOf = (value: readonly number[]): ContrastLaw => ({
-  most: Math.exp(value[0] as number),
-  rate: Math.exp(value[1] as number),
-  start: value[2] ?? 0,
-})
+/**
+ * A law as free numbers: ln most, ln rate and, when it is free, the start. The start is counted in first strips'
+ * times and from −1, so that it is a number near 1 also when the image begins at once.
+ */
+const lawFrom =
+  (first: number) =>
+  ([most, rate, late]: readonly number[]): ContrastLaw => ({
+    most: Math.exp(most as number),
+    rate: Math.exp(rate as number),
+    start: late === undefined ? 0 : (late - 1) * first,
+  })
 
 /** The law nearest to the strips; its start is held at 0 when asked, or when the strips would put it before 0. */
 export function nearestLaw(
@@ -31,6 +36,8 @@ export function nearestLaw(
   freeStart: boolean,
 ): { readonly law: ContrastLaw; readonly fit: NonlinearFit } {
   const guess = guessed(points)
+  const first = (points[0] as ContrastPoint).time
+  const lawOf = lawFrom(first)
   const held = levenbergMarquardt(
     (value) => misfit.of(lawOf(value)),
     [Math.log(guess.most), Math.log(guess.rate)],
@@ -38,10 +45,11 @@ export function nearestLaw(
   )
   const atZero = { law: lawOf(held.value), fit: held }
   if (!freeStart) return atZero
-  const free = levenbergMarquardt((value) => misfit.of(lawOf(value)), [...held.value, guess.start], OPTIONS)
-  const start = free.value[2] as number
-  const usable = free.stopped === 'converged' && start >= 0 && free.sumOfSquares <= held.sumOfSquares
-  return usable ? { law: lawOf(free.value), fit: free } : atZero
+  const free = levenbergMarquardt((value) => misfit.of(lawOf(value)), [...held.value, 1 + guess.start / first], OPTIONS)
+  // A search that found no bottom is handed on as such: the law held at 0 would be another one than was asked for.
+  if (free.stopped !== 'converged') return { law: lawOf(free.value), fit: free }
+  const law = lawOf(free.value)
+  return law.start >= 0 ? { law, fit: free } : atZero
 }
 
 /**
@@ -55,20 +63,21 @@ export function leastThrough(
   wanted: { readonly time: number; readonly contrast: number },
   freeStart: boolean,
 ): number {
+  const first = (points[0] as ContrastPoint).time
   const lawThrough = (value: readonly number[]): ContrastLaw => {
     const rate = Math.exp(value[0] as number)
-    const start = value[1] ?? 0
+    const start = value[1] === undefined ? 0 : (value[1] - 1) * first
     return { most: wanted.contrast / -Math.expm1(-rate * (wanted.time - start)), rate, start }
   }
   const residuals = (value: readonly number[]) => misfit.of(lawThrough(value))
   const held = levenbergMarquardt(residuals, [Math.log(from.rate)], OPTIONS)
   if (!freeStart) return held.sumOfSquares
   const start = Math.min(from.start, 0.9 * Math.min(wanted.time, ...points.map(({ time }) => time)))
-  const free = levenbergMarquardt(residuals, [Math.log(from.rate), start], OPTIONS)
-  return (free.value[1] as number) >= 0 ? Math.min(free.sumOfSquares, held.sumOfSquares) : held.sumOfSquares
+  const free = levenbergMarquardt(residuals, [Math.log(from.rate), 1 + start / first], OPTIONS)
+  return (free.value[1] as number) >= 1 ? Math.min(free.sumOfSquares, held.sumOfSquares) : held.sumOfSquares
 }
 
-const OPTIONS = { mostIterations: 200, tolerance: 1e-9 } as const
+const OPTIONS = { mostIterations: 200, tolerance: 1e-10 } as const
 
 /** A law somewhere near: a third above the greatest contrast, through the middle strip. */
 function guessed(points: readonly ContrastPoint[]): ContrastLaw {

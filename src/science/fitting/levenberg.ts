@@ -83,8 +83,8 @@ export function levenbergMarquardt(
       damping *= growth
       growth *= 2
     }
-    // Heavy damping makes any step tiny: only a step that is nearly the free one proves the bottom.
-    if (tiny && freeStepIsTiny(jacobian, current, value, tolerance)) {
+    // Heavy damping makes any step tiny: only the step without damping proves the bottom.
+    if (tiny && atTheBottom(jacobian, current, value, sumOfSquares, tolerance)) {
       stopped = 'converged'
       break
     }
@@ -92,16 +92,20 @@ export function levenbergMarquardt(
   return described({ value, current, sumOfSquares, jacobian, iterations, evaluations: counted.count(), stopped })
 }
 
-/** The Gauss–Newton step of no damping is as small as rounding lets it be. */
-function freeStepIsTiny(
+/** The step of no damping is as small as rounding lets it be, or would gain nothing worth having. */
+function atTheBottom(
   jacobian: number[][],
   residuals: readonly number[],
-  value: number[],
+  value: readonly number[],
+  sumOfSquares: number,
   tolerance: number,
 ): boolean {
-  const free = qrFactors(jacobian).solve(residuals)
+  const free = qrFactors(jacobian).solve(residuals.map((r) => -r))
+  if (free === null) return false
+  // A gain of 1e-14 of the squares is a ten-millionth of a standard error (Bates & Watts 1981, relative offset).
+  if (predictedGain(jacobian, residuals, free, sumOfSquares) <= 1e-14 * sumOfSquares) return true
   // A numerical Jacobian is good to about half the digits, so the free step has that much noise.
-  return free?.every((s, i) => Math.abs(s) <= 1e4 * tolerance * (Math.abs(value[i] as number) + tolerance)) ?? false
+  return free.every((s, i) => Math.abs(s) <= 1e4 * tolerance * (Math.abs(value[i] as number) + tolerance))
 }
 
 function counting(residuals: Residuals): { of: Residuals; count: () => number } {

@@ -1,6 +1,6 @@
 import type { Check } from './check.js'
 import { coefficients } from './coefficients.js'
-import { contrasts } from './contrasts.js'
+import { contrasts, fitsOfAnother } from './contrasts.js'
 import { controlStrips } from './control.js'
 import { curves } from './curves.js'
 import { densities } from './densities.js'
@@ -29,6 +29,7 @@ export const groups: Readonly<Record<string, readonly Check[]>> = {
   'zones and papers': zoneModels,
   'normal contrasts': normalContrasts,
   'contrast in time': contrasts,
+  'contrast laws by scipy': fitsOfAnother,
   'control strips': controlStrips,
   'film without a lab': filmCases,
   regressions,

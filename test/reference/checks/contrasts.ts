@@ -12,6 +12,7 @@ import {
   watkinsTime,
 } from '../../../src/science/index.js'
 import data from '../data/contrast.json' with { type: 'json' }
+import fits from '../data/scipy-fits.json' with { type: 'json' }
 import { type Check, differences } from './check.js'
 
 const { developers, tolerance, twoStrips } = data
@@ -108,6 +109,25 @@ export const contrasts: readonly Check[] = [
     says: 'E1: 9.6 kJ/mol would mean almost no effect of temperature, against every table: shown, not used',
     tolerance: tolerance.ten,
     errors: () => [Math.abs(expectOk(coefficientFromEnergy(data.energy[0] as number)) - (data.energy[1] as number))],
+  },
+]
+
+export const fitsOfAnother: readonly Check[] = [
+  {
+    rows: ['S.fits'],
+    says: 'S: contrast laws by least squares against scipy, as parts of the values',
+    tolerance: fits.tolerance.fit,
+    errors: () =>
+      fits.families.flatMap(({ times, contrasts: measured, errors, most, rate, start }) => {
+        const points = times.map((time, i) => ({
+          time: time as Seconds,
+          contrast: measured[i] as number,
+          standardError: errors[i] as number,
+        }))
+        const { law } = expectOk(fitContrast(points, fits.scatter))
+        // A start near 0 has no digits of its own: it is compared as a part of the first strip's time.
+        return [law.most / most - 1, law.rate / rate - 1, (law.start - start) / (times[0] as number)].map(Math.abs)
+      }),
   },
 ]
 
