@@ -4,7 +4,7 @@ import { timeGraph } from '../../score/index.js'
 import { graphLabels } from '../../words/index.js'
 import { type Fonts, measuringFonts } from '../setting/fonts.js'
 import { PAPERS, type Page, type PaperName } from '../setting/page.js'
-import { paintPage } from '../setting/paint-page.js'
+import { paintPages } from '../setting/paint-page.js'
 import { layOut } from './layout.js'
 import { cardTexts } from './texts.js'
 
@@ -32,7 +32,7 @@ export interface TimeCardInput {
 
 /** The card of one film in one developer, to be pinned over the sink: one page, tagged PDF. */
 export const timeCard = (input: TimeCardInput): Promise<Uint8Array> =>
-  paintPage(timeCardPage(input, measuringFonts()), input.printedAt)
+  paintPages([timeCardPage(input, measuringFonts())], input.printedAt)
 
 /** The card laid out, not yet painted. */
 export function timeCardPage(input: TimeCardInput, fonts: Fonts): Page {

@@ -13,6 +13,9 @@ export interface Page {
   readonly blocks: readonly Block[]
 }
 
+/** A file has one page at least. */
+export type Pages = readonly [Page, ...Page[]]
+
 export type Face = 'text' | 'strong'
 /** Black, and a grey that a photocopier keeps. */
 export type Ink = 'ink' | 'quiet'
@@ -58,7 +61,19 @@ export interface Rules {
   }[]
 }
 
-export type Block = Words | Table | Figure | Rules
+/** Heads and feet that every page repeats: not read to anybody. */
+export interface Running {
+  readonly kind: 'running'
+  readonly lines: readonly Line[]
+}
+
+/** Empty boxes to pencil into: decoration, not read to anybody. */
+export interface Boxes {
+  readonly kind: 'boxes'
+  readonly boxes: readonly { readonly x: number; readonly y: number; readonly width: number; readonly height: number }[]
+}
+
+export type Block = Words | Table | Figure | Rules | Running | Boxes
 
 /** Papers by their usual names, in points. */
 export const PAPERS = {

@@ -1,28 +1,32 @@
 import PDFDocument from 'pdfkit'
 import type { Instant } from '../../kernel/index.js'
 import { Fonts } from './fonts.js'
-import type { Block, Line, Page, Rules, Table } from './page.js'
+import type { Block, Boxes, Line, Pages, Rules, Table } from './page.js'
 import { PAPER_TONES, paintDrawing } from './paint-drawing.js'
 
 /**
- * Paints a page as a tagged PDF: headings, paragraphs, tables and figures carry their roles in reading order.
- * The same page painted for the same instant is the same file, byte for byte.
+ * Paints pages as a tagged PDF: headings, paragraphs, tables and figures carry their roles in reading order.
+ * The same pages painted for the same instant are the same file, byte for byte. The first page names the file.
  */
-export async function paintPage(page: Page, printedAt: Instant): Promise<Uint8Array> {
+export async function paintPages([first, ...others]: Pages, printedAt: Instant): Promise<Uint8Array> {
   const doc = new PDFDocument({
-    size: [page.width, page.height],
+    size: [first.width, first.height],
     margin: 0,
     pdfVersion: '1.7',
     tagged: true,
     lang: 'en',
     displayTitle: true,
-    info: { Title: page.title, Creator: 'Wetside', Producer: 'Wetside', CreationDate: new Date(printedAt) },
+    info: { Title: first.title, Creator: 'Wetside', Producer: 'Wetside', CreationDate: new Date(printedAt) },
   })
   const finished = collected(doc)
   const fonts = new Fonts(doc)
   const root = doc.struct('Document')
   doc.addStructure(root)
-  for (const block of page.blocks) paintBlock(fonts, root, block)
+  for (const block of first.blocks) paintBlock(fonts, root, block)
+  for (const page of others) {
+    doc.addPage({ size: [page.width, page.height], margin: 0 })
+    for (const block of page.blocks) paintBlock(fonts, root, block)
+  }
   root.end()
   doc.end()
   return finished
@@ -43,6 +47,14 @@ function paintBlock(fonts: Fonts, root: PDFKit.PDFStructureElement, block: Block
       root.add(doc.struct('Figure', { title, alt: `${title}. ${description}` }, paint))
       return
     }
+    case 'running':
+      doc.markContent('Artifact', { type: 'Pagination' })
+      setLines(fonts, block.lines)
+      doc.endMarkedContent()
+      return
+    case 'boxes':
+      paintBoxes(doc, block)
+      return
     case 'rules':
       paintRules(doc, block)
   }
@@ -85,6 +97,14 @@ function paintRules(doc: PDFKit.PDFDocument, { rules }: Rules): void {
       .lineWidth(dotted ? 0.8 : 0.6)
     if (dotted) doc.dash(0.8, { space: 3.2 })
     doc.stroke(PAPER_TONES.edge).undash()
+  }
+  doc.endMarkedContent()
+}
+
+function paintBoxes(doc: PDFKit.PDFDocument, { boxes }: Boxes): void {
+  doc.markContent('Artifact', { type: 'Layout' })
+  for (const { x, y, width, height } of boxes) {
+    doc.rect(x, y, width, height).lineWidth(0.8).stroke(PAPER_TONES.edge)
   }
   doc.endMarkedContent()
 }
