@@ -1,5 +1,6 @@
 export * from './contrast/index.js'
 export * from './control/index.js'
 export * from './development/index.js'
+export * from './fitting/index.js'
 export * from './sensitometry/index.js'
 export * from './thermometry/index.js'

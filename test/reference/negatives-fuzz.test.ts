@@ -87,7 +87,7 @@ const functions: Readonly<Record<string, (a: number, b: number, c: number) => Re
   contrastAfter: (a, b, c) => contrastAfter({ most: a, rate: b / 100, start: c }, (100 * c) as Seconds),
   timeForContrast: (a, b, c) => timeForContrast({ most: a, rate: b / 100, start: 10 * c }, c),
   atRate: (a, b, c) => atRate({ most: a, rate: b / 100, start: c }, b),
-  lawFromTwoStrips: (a, b, c) => lawFromTwoStrips(100 * a, b, c),
+  lawFromTwoStrips: (a, b, c) => lawFromTwoStrips((100 * a) as Seconds, b, c),
   watkinsTime: (a, b) => watkinsTime((10 * a) as Seconds, 5 * b),
   watkinsFactorOfMixture: (a, b, c) =>
     watkinsFactorOfMixture([

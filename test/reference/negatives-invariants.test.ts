@@ -94,12 +94,12 @@ describe('what must stay the same', () => {
     fc.assert(
       fc.property(laws, between(100, 600), (law, time) => {
         const at = (start: number, t: number) => expectOk(contrastAfter({ ...law, start }, t as Seconds))
-        const found = lawFromTwoStrips(time, at(0, time), at(0, 2 * time))
+        const found = lawFromTwoStrips(time as Seconds, at(0, time), at(0, 2 * time))
         if (found.ok) {
           expect(found.value.most / law.most).toBeCloseTo(1, 6)
           expect(found.value.rate / law.rate).toBeCloseTo(1, 6)
         }
-        const late = lawFromTwoStrips(time, at(50, time), at(50, 2 * time))
+        const late = lawFromTwoStrips(time as Seconds, at(50, time), at(50, 2 * time))
         if (late.ok) expect(late.value.rate / law.rate).toBeLessThan(0.99)
       }),
       seeded(200),

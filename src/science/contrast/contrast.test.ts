@@ -49,7 +49,7 @@ describe('law from strips', () => {
     expect(refusal(fitContrast(points)).code).toBe(code)
   })
   it('closed form refuses what the least squares would have to invent', () => {
-    expect(refusal(lawFromTwoStrips(240, 0.5, 0.4)).code).toBe('contrast.not-a-law')
+    expect(refusal(lawFromTwoStrips(240 as Seconds, 0.5, 0.4)).code).toBe('contrast.not-a-law')
   })
 })
 
