@@ -43,6 +43,7 @@ import {
   stopsFromMeter,
   stopsIn,
   stopsOfAperture,
+  stripScatterOf,
   timeForContrast,
   transmittanceOf,
   watkinsFactorOfMixture,
@@ -108,6 +109,7 @@ describe('any numbers at all', () => {
   it('lists of numbers answer or refuse', () => {
     fc.assert(
       fc.property(list, list, small, fc.boolean(), (values, others, one, oneSided) => {
+        answers(stripScatterOf([values, others]))
         answers(stepsBehindTablet(one, values, others))
         answers(readZones(values, 1, Math.round(one)))
         answers(individualsChart(values, { oneSided }))

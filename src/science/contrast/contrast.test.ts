@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { expectOk, type Problem, type Result, type Seconds } from '../../kernel/index.js'
-import { atRate, fitContrast, lawFromTwoStrips, ownTime, timeForContrast, watkinsFactorOfMixture } from './index.js'
+import {
+  atRate,
+  fitContrast,
+  lawFromTwoStrips,
+  ownTime,
+  stripScatterOf,
+  timeForContrast,
+  watkinsFactorOfMixture,
+} from './index.js'
 
 const at = (minutes: number, contrast: number) => ({ time: (60 * minutes) as Seconds, contrast })
 const refusal = (result: Result<unknown>): Problem => {
@@ -84,5 +92,19 @@ describe('time for a contrast', () => {
   })
   it('a mixture needs an agent', () => {
     expect(refusal(watkinsFactorOfMixture([])).code).toBe('contrast.bad-value')
+  })
+})
+
+describe('scatter of one’s own', () => {
+  it('pools the deviations of strips developed alike', () => {
+    // Deviations ±0.02 and ±0.01, 0: squares 0.0008 and, thrice over, 0.0002 each, on 1 + 2 + 2 + 2 degrees of freedom.
+    const threes = [0.7, 0.8, 0.9].map((mean) => [mean - 0.01, mean, mean + 0.01])
+    const { value, degreesOfFreedom } = expectOk(stripScatterOf([[0.58, 0.62], ...threes]))
+    expect(degreesOfFreedom).toBe(7)
+    expect(value).toBeCloseTo(Math.sqrt(0.0014 / 7), 9)
+  })
+  it('needs enough of them, and no scatter beyond belief', () => {
+    expect(refusal(stripScatterOf([[0.6, 0.62]])).code).toBe('contrast.too-few-repeats')
+    expect(refusal(stripScatterOf([[0.6, 0.6, 0.6, 0.6, 0.6, 0.6]])).code).toBe('contrast.bad-value')
   })
 })

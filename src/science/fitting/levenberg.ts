@@ -50,8 +50,7 @@ export function levenbergMarquardt(
   let value = [...start]
   let current = counted.of(value)
   let sumOfSquares = squares(current)
-  if (current.length < start.length || !Number.isFinite(sumOfSquares))
-    throw new RangeError('A fit needs finite residuals at its start, at least as many as values.')
+  mustBeUsable(current, start.length, sumOfSquares)
   const scale: number[] = new Array(start.length).fill(0)
   let damping = 0.1
   let growth = 2
@@ -106,6 +105,11 @@ function atTheBottom(
   if (predictedGain(jacobian, residuals, free, sumOfSquares) <= 1e-14 * sumOfSquares) return true
   // A numerical Jacobian is good to about half the digits, so the free step has that much noise.
   return free.every((s, i) => Math.abs(s) <= 1e4 * tolerance * (Math.abs(value[i] as number) + tolerance))
+}
+
+function mustBeUsable(residuals: readonly number[], values: number, sumOfSquares: number): void {
+  if (residuals.length < values || !Number.isFinite(sumOfSquares))
+    throw new RangeError('A fit needs finite residuals at its start, at least as many as values.')
 }
 
 function counting(residuals: Residuals): { of: Residuals; count: () => number } {

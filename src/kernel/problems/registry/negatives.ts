@@ -64,6 +64,10 @@ export const negativesProblems = {
     'negatives#own-time',
     'A contrast–time curve needs {fewest} strips at different times; {count} were given.',
   ),
+  'contrast.too-few-repeats': unusable(
+    'negatives#own-time',
+    'A scatter of your own needs {fewest} strips more than there are groups developed alike; these leave {count}. Until then 0.02 is assumed.',
+  ),
   'contrast.not-a-law': unusable(
     'negatives#own-time',
     'The contrasts {first} at {firstTime} and {second} at {secondTime} do not follow one curve: the longer time must give more contrast, but less than twice as much. Develop the pair again.',
