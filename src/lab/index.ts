@@ -16,6 +16,16 @@ export type { KitPort, ThermometerCheck, ThermometerKind, ThermometerRecord, The
 export { correctedReading, listThermometers } from './kit/queries.js'
 export { CODE_LIFE_MS, listDevices, noteCode, pairDevice, removeDevice } from './people/commands.js'
 export type { Device, PairingCode, PeoplePort } from './people/port.js'
+export type {
+  OwnRecipe,
+  Progress,
+  Received,
+  RecipesPort,
+  RunRecord,
+  RunsPort,
+  RunsWanted,
+  Verdict,
+} from './runs/port.js'
 export type { Change, FeedEntry, FeedPort, Rooms, Store, WriteKey } from './store.js'
 export { answerTime, answerView, developingTimeOf, type Question, standingTime } from './times/answer.js'
 export { correctTime, keepTimes, removeTime, undoTime } from './times/commands.js'

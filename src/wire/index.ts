@@ -3,7 +3,10 @@ import type * as common from './schemas/common.js'
 import type * as house from './schemas/house.js'
 import type * as kit from './schemas/kit.js'
 import type * as people from './schemas/people.js'
+import type * as plans from './schemas/plans.js'
 import type * as publishing from './schemas/published.js'
+import type * as recipes from './schemas/recipes.js'
+import type * as runs from './schemas/runs.js'
 import type * as times from './schemas/times.js'
 
 export { ANYBODY, BENCH, OWNER, ROLES, type Role } from './roles.js'
@@ -16,6 +19,7 @@ export {
   type RouteName,
   routes,
 } from './routes.js'
+export { routesOfRuns } from './routes-of-runs.js'
 export * as schemas from './schemas/index.js'
 export { published } from './schemas/published.js'
 
@@ -37,3 +41,15 @@ export type BenchView = z.output<typeof house.BenchView>
 export type TodayView = z.output<typeof house.TodayView>
 export type PairingCode = z.output<typeof people.PairingCode>
 export type DeviceView = z.output<typeof people.DeviceView>
+export type RecipeStatement = z.output<typeof recipes.RecipeStatement>
+export type RecipeRecord = z.output<typeof recipes.RecipeRecord>
+export type PlanRun = z.output<typeof plans.PlanRun>
+export type AskedTank = PlanRun['tanks'][number]
+export type PlannedTank = z.output<typeof plans.PlannedTank>
+export type RunPlan = z.output<typeof plans.RunPlan>
+export type KeptEvent = z.output<typeof runs.KeptEvent>
+export type JudgeRun = z.output<typeof runs.JudgeRun>
+export type RunVerdict = z.output<typeof runs.RunVerdict>
+export type Run = z.output<typeof runs.Run>
+export type RunSummary = z.output<typeof runs.RunSummary>
+export type { SameAsScore } from './schemas/same-as-score.js'

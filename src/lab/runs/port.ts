@@ -1,0 +1,82 @@
+import type { Instant } from '../../kernel/index.js'
+import type { Recipe, RunEvent } from '../../score/index.js'
+import type { JudgeRun, RunPlan } from '../../wire/index.js'
+import type { Revised } from '../revisions.js'
+
+/** One revision of a list of baths of one's own. */
+export interface OwnRecipe extends Revised {
+  /** Id of the list that it began as; a word for one that came with the program. */
+  readonly copiedFrom: string | null
+  readonly recipe: Omit<Recipe, 'id'>
+}
+
+export interface RecipesPort {
+  addRevision(record: OwnRecipe): Promise<'added' | 'conflict'>
+  newest(id: string): Promise<OwnRecipe | null>
+  revision(id: string, revision: number): Promise<OwnRecipe | null>
+  /** The newest revision of each list that is not removed, by name. */
+  all(): Promise<OwnRecipe[]>
+}
+
+export type RunStanding = 'planned' | 'running' | 'finished' | 'abandoned'
+
+/** How far a run has come, by its events: kept beside them so that a list of runs need not fold every one. */
+export interface Progress {
+  readonly state: RunStanding
+  readonly startedAt: Instant | null
+  readonly endedAt: Instant | null
+}
+
+/** A run: its plan never changes; what happened stands in its events. */
+export interface RunRecord extends Progress {
+  readonly id: string
+  readonly plannedAt: Instant
+  readonly plannedBy: string
+  readonly plan: RunPlan
+  /** Number of its newest event; 0 when nothing has happened. */
+  readonly lastSeq: number
+}
+
+/** An event as it was received. */
+export interface Received {
+  readonly seq: number
+  readonly receivedAt: Instant
+  readonly receivedBy: string
+  readonly event: RunEvent
+}
+
+/** What was said of the negatives of one tank. The newest of a tank stands. */
+export interface Verdict extends JudgeRun {
+  readonly id: string
+  readonly runId: string
+  readonly at: Instant
+  readonly by: string
+}
+
+export interface RunsWanted {
+  /** Capitals do not matter. */
+  readonly film: string | null
+  readonly ended: boolean | null
+  readonly practice: boolean | null
+  /** Only runs that stand after this one in the list. */
+  readonly before: string | null
+  readonly most: number
+}
+
+export interface RunsPort {
+  add(run: RunRecord): Promise<void>
+  run(id: string): Promise<RunRecord | null>
+  /** The run, with its row held until the transaction ends: nobody else adds an event meanwhile. */
+  hold(id: string): Promise<RunRecord | null>
+  /** By when they happened (planned ones: by when they were planned), newest first. */
+  newest(wanted: RunsWanted): Promise<RunRecord[]>
+  /** Events after a number, in the order in which they came in. */
+  events(runId: string, after: number): Promise<Received[]>
+  /** Events of any run by their ids, each with its run. */
+  known(eventIds: readonly string[]): Promise<{ readonly runId: string; readonly received: Received }[]>
+  /** Appends to a run that is held; false, and nothing is to be kept, when another run took one of the ids meanwhile. */
+  append(runId: string, received: readonly Received[], progress: Progress): Promise<boolean>
+  addVerdict(verdict: Verdict): Promise<void>
+  /** Verdicts on these runs, oldest first. */
+  verdicts(runIds: readonly string[]): Promise<Verdict[]>
+}

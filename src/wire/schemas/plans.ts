@@ -1,0 +1,110 @@
+import { z } from 'zod'
+import { DegreesCelsius, InMillilitres, InSeconds, Token } from './branded.js'
+import { Id, Name, Note, Revision, Text } from './common.js'
+import { Origin, Recipe } from './recipes.js'
+import { DeveloperClass, DeveloperKind, RateLaw } from './times.js'
+
+/** `A`, `B`: short, told by voice. */
+export const TankName = Text(12).trim().min(1)
+
+const SheetPoint = z.strictObject({ temperature: DegreesCelsius, time: InSeconds })
+const Range = z.strictObject({ from: DegreesCelsius, to: DegreesCelsius })
+/** What a developing time rests on, as it stood when the run was planned. */
+export const Basis = z
+  .strictObject({
+    kind: DeveloperKind,
+    law: RateLaw,
+    points: z.array(SheetPoint).min(1).max(100),
+    developerClass: DeveloperClass,
+    coefficient: z.strictObject({ value: z.number(), low: z.number(), high: z.number(), origin: Origin }),
+    usable: Range,
+    window: Range.nullable(),
+    reference: SheetPoint,
+  })
+  .meta({ id: 'TimeBasis' })
+
+const Modifier = z.strictObject({
+  name: z.enum(['agitation', 'pre-wet', 'repeat-use', 'push-pull', 'own-strips', 'other']),
+  factor: z.number().min(0.2).max(5),
+  origin: Origin,
+  note: Text(200).optional(),
+})
+const Course = z.array(z.strictObject({ at: InSeconds, temperature: DegreesCelsius })).max(200)
+
+const atTemperature = {
+  modifiers: z.array(Modifier).max(10).optional(),
+  temperature: DegreesCelsius,
+  course: Course.optional(),
+}
+const OwnTime = z.strictObject({ from: z.literal('own'), time: InSeconds, temperature: DegreesCelsius.nullable() })
+const Development = z.discriminatedUnion('from', [
+  z.strictObject({ from: z.literal('basis'), basis: Basis, ...atTemperature }),
+  OwnTime,
+])
+/** How long to develop, as it is asked: by a kept developing time, or the person's own figure. */
+const AskedDevelopment = z.discriminatedUnion('from', [
+  z.strictObject({ from: z.literal('kept'), time_id: Id, ...atTemperature }),
+  OwnTime,
+])
+
+const conditions = {
+  tank: TankName,
+  offset: InSeconds.optional(),
+  temperatures: z.record(Token, DegreesCelsius).optional(),
+  room: z.strictObject({ temperature: DegreesCelsius, timeConstant: InSeconds }).nullable().optional(),
+  volume: InMillilitres.nullable().optional(),
+  clearing: InSeconds.nullable().optional(),
+  checks: z.array(InSeconds).max(100).optional(),
+  overridesSpread: z.boolean().optional(),
+}
+export const TankConditions = z
+  .strictObject({ ...conditions, development: Development.nullable() })
+  .meta({ id: 'TankConditions' })
+const AskedConditions = z
+  .strictObject({ ...conditions, development: AskedDevelopment.nullable() })
+  .meta({ id: 'AskedConditions' })
+
+/** One roll in a tank: a label is enough here. */
+export const OnReel = z
+  .strictObject({
+    film: Name,
+    exposure_index: z.int().min(1).max(25_600).nullable().default(null),
+    label: Text(120).default(''),
+  })
+  .meta({ id: 'OnReel' })
+
+const tank = {
+  reels: z.int().min(1).max(40),
+  on_reels: z.array(OnReel).min(1).max(40),
+  developer: Text(120).default(''),
+  dilution_parts: z.array(z.number().positive().max(1000)).min(1).max(4).nullable().default(null),
+  recipe: Recipe,
+}
+const AskedTank = z.strictObject({ ...tank, conditions: AskedConditions }).meta({ id: 'AskedTank' })
+/** A tank as it was planned: list, basis and all, whatever is corrected on the shelf later. */
+export const PlannedTank = z
+  .strictObject({
+    ...tank,
+    conditions: TankConditions,
+    time: z.strictObject({ time_id: Id, revision: Revision, source_words: z.string() }).nullable(),
+  })
+  .meta({ id: 'PlannedTank' })
+
+const about = {
+  practice: z
+    .union([z.literal(1), z.literal(5), z.literal(20)])
+    .nullable()
+    .default(null)
+    .describe('How many times as fast a practice run goes; null for a run with film that counts.'),
+  note: Note.default(''),
+}
+export const PlanRun = z
+  .strictObject({ ...about, thermometer_id: Id.nullable().default(null), tanks: z.array(AskedTank).min(1).max(8) })
+  .meta({ id: 'PlanRun' })
+export const RunPlan = z
+  .strictObject({
+    ...about,
+    thermometer: z.strictObject({ id: Id, name: z.string() }).nullable(),
+    tanks: z.array(PlannedTank),
+  })
+  .meta({ id: 'RunPlan' })
