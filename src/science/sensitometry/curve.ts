@@ -7,6 +7,8 @@ import { defineStrip } from './strip.js'
 export type CurveWarning =
   /** No clear film was read: the lightest step stands for base and fog, and it may have had light. */
   | { readonly code: 'base-from-lightest-step'; readonly density: number }
+  /** Steps too far apart to show a toe: a speed's interval is then a little too narrow (92 in a hundred at 0.30). */
+  | { readonly code: 'steps-far-apart'; readonly apart: number }
   /** Readings that fell were evened out: steps by number. */
   | { readonly code: 'dip-evened-out'; readonly steps: readonly number[] }
 
@@ -110,7 +112,9 @@ export function firstReaching(curve: CharacteristicCurve, density: number): numb
 
 function warningsOf({ baseFog, steps }: Strip, curve: CharacteristicCurve): CurveWarning[] {
   const dips = steps.flatMap(({ density }, i) => (i > 0 && density < (steps[i - 1]?.density ?? 0) ? [i + 1] : []))
+  const apart = Math.max(...steps.slice(1).map(({ logExposure }, i) => logExposure - (steps[i]?.logExposure ?? 0)))
   return [
+    ...(apart > SENSITOMETRY_LIMITS.wideStep ? [{ code: 'steps-far-apart', apart } as const] : []),
     ...(baseFog === null ? [{ code: 'base-from-lightest-step', density: curve.baseFog } as const] : []),
     ...(dips.length > 0 ? [{ code: 'dip-evened-out', steps: dips } as const] : []),
   ]

@@ -7,6 +7,8 @@ export const SENSITOMETRY_LIMITS = {
   steps: { fewest: 4, most: 64 },
   /** Steps are at least so far apart on log exposure. */
   closest: 0.01,
+  /** Past this the toe of a curve may lie between two of them, which is said. */
+  wideStep: 0.2,
   /** Standard error of one reading of a density: common practice 0.01. */
   readingError: 0.01,
   readingErrors: { low: 0.0005, high: 0.2 },

@@ -70,6 +70,11 @@ describe('curve', () => {
     expect(warnings[0]?.code).toBe('base-from-lightest-step')
     expect(strip(0.65).warnings).toEqual([])
   })
+  it('says when steps are too far apart to show a toe', () => {
+    const everySecond = rising(0.65).filter((_, i) => i % 2 === 0)
+    const warning = strip(0.65, { steps: everySecond }).warnings[0]
+    expect(warning?.code === 'steps-far-apart' && warning.apart).toBeCloseTo(0.3, 9)
+  })
   it('follows precise readings more closely than noisy ones', () => {
     const bumped = rising(0.65).map((step, i) => (i === 10 ? { ...step, density: step.density + 0.015 } : step))
     const miss = (readingError: number) => {
