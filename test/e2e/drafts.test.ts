@@ -23,6 +23,29 @@ it('a reload loses nothing that was typed', async () => {
   expect(await page.getByLabel('The table as text').inputValue()).toBe('Fen 100 20C 9:30')
 })
 
+it('a temperature that cannot be read stands there again after a reload', async () => {
+  const page = await open('/')
+  await openDemo(page)
+  await page.getByRole('link', { name: 'Tarn 100 in MQ–borax' }).click()
+  const temperature = page.getByRole('textbox', { name: 'Temperature of the developer' })
+  const factor = page.getByRole('textbox', { name: 'A further factor' })
+  for (const typed of ['warmish', '100', '40 C', '21.']) {
+    await temperature.fill(typed)
+    await headed(page, 'No time for this yet')
+    await page.reload()
+    await headed(page, 'No time for this yet')
+    expect((await temperature.inputValue()).replace(/(\.0)?\s°C$/u, ' C'), typed).toBe(typed)
+  }
+  await temperature.fill('20')
+  await headed(page, /^Develop/)
+  await factor.fill('a bit')
+  await headed(page, 'No time for this yet')
+  await page.reload()
+  await headed(page, 'No time for this yet')
+  expect(await factor.inputValue()).toBe('a bit')
+  await removeDemo(page)
+})
+
 it('a correction and a removal can be undone', async () => {
   const page = await open('/')
   await openDemo(page)

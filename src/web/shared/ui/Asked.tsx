@@ -6,7 +6,8 @@ import { Words } from './Words.js'
 
 /** What was asked of the server: on its way, answered, or refused in a sentence with a way to ask again. */
 export function Asked<T>({ query, children }: { query: UseQueryResult<T>; children: (data: T) => ReactNode }) {
-  if (query.data !== undefined) return children(query.data)
+  // What was read before stands while the server is away, but not against its refusal, as of something removed since.
+  if (query.data !== undefined && !isRefusal(query.error)) return children(query.data)
   if (query.isError) return <Trouble fault={query.error} again={() => query.refetch()} />
   return (
     <p className="quiet waiting" role="status">
@@ -14,6 +15,8 @@ export function Asked<T>({ query, children }: { query: UseQueryResult<T>; childr
     </p>
   )
 }
+
+const isRefusal = (fault: unknown) => fault instanceof ApiProblem && fault.status >= 400 && fault.status < 500
 
 export function Trouble({ fault, again }: { fault: Error; again?: () => void }) {
   return (

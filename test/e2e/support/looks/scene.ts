@@ -1,0 +1,40 @@
+import type { Page } from 'playwright-core'
+import { expect } from 'vitest'
+import type { bench } from '../browser.js'
+import type { Scene } from './kinds.js'
+
+type Kept = { readonly id: string; readonly name?: string }
+
+/** The address of something that was never kept. */
+const NOBODY = '00000000-0000-7000-8000-000000000000'
+
+/** A scene on a page; `bare` where nothing can be asked for, as nothing is kept or the server is away. */
+export function sceneOn(page: Page, { open, printed }: ReturnType<typeof bench>, { bare }: { bare: boolean }): Scene {
+  const kept = async (kind: 'times' | 'thermometers'): Promise<readonly Kept[]> => {
+    const answer = (await (await page.request.get(`/api/${kind}`)).json()) as Record<typeof kind, Kept[]>
+    return answer[kind]
+  }
+  const first = async (kind: 'times' | 'thermometers') =>
+    bare ? NOBODY : ((await kept(kind))[0]?.id ?? expect.fail(`The bench has no ${kind}.`))
+  const filled = async (path: string) => {
+    let whole = path
+    for (const [word, kind] of [
+      [':time', 'times'],
+      [':thermometer', 'thermometers'],
+    ] as const)
+      if (new RegExp(`${word}\\b`).test(whole)) whole = whole.replace(new RegExp(`${word}\\b`), await first(kind))
+    return whole
+  }
+  return {
+    page,
+    open,
+    go: async (path) => {
+      await page.context().setOffline(false)
+      await page.goto(await filled(path))
+      await page.getByRole('heading', { level: 1 }).or(page.getByRole('alert')).first().waitFor()
+      await page.getByText(/^(Reading the bench|Opening the page) …$/).waitFor({ state: 'detached' })
+    },
+    thermometers: async () => (await kept('thermometers')).map(({ name = '' }) => name),
+    code: () => /[?&]code=([A-Z0-9-]+)/.exec(printed())?.[1] ?? expect.fail('No code was printed at the start.'),
+  }
+}
