@@ -1,4 +1,4 @@
-export { writeDay } from './day.js'
+export { writeDay, writeTimeOfDay } from './day.js'
 export {
   answerInParts,
   answerSentence,

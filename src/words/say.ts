@@ -5,6 +5,7 @@ import { housePagesWords } from './catalogue/house-pages.js'
 import { mishapWords } from './catalogue/mishaps.js'
 import { pasteWords } from './catalogue/paste.js'
 import { cardWords, graphWords } from './catalogue/print.js'
+import { benchSheetWords, runRecordWords } from './catalogue/run-paper.js'
 import { scoreWords } from './catalogue/score.js'
 import { shelfPagesWords } from './catalogue/shelf-pages.js'
 import { thermometerWords } from './catalogue/thermometers.js'
@@ -29,6 +30,8 @@ export const catalogue = {
   ...cardWords,
   ...scoreWords,
   ...mishapWords,
+  ...benchSheetWords,
+  ...runRecordWords,
 } as const
 export type Code = keyof typeof catalogue
 export type Params<C extends Code> = Parameters<(typeof catalogue)[C]>[0]

@@ -1,0 +1,88 @@
+import { writeVolume } from '../../kernel/index.js'
+import type { Bath, Laid, TankPlan } from '../../score/index.js'
+import { say, type Writer } from '../../words/index.js'
+import { line } from '../setting/lines.js'
+import type { Line } from '../setting/page.js'
+import type { Column, Piece } from '../setting/pieces.js'
+import { isBath } from './job-texts.js'
+
+const SIZE = 13
+const HEAD = 12
+const ROW = 24
+const BOX = { width: 58, height: 18 } as const
+/** Right edge of the times, left edges of what follows, from the left of the column. */
+const AT = { time: 232, planned: 250, measured: 372, goes: 442 } as const
+
+interface Row {
+  readonly name: string
+  readonly one: Laid
+  readonly bath: Bath
+  readonly time: number
+}
+
+/** The baths of a tank: how long, how warm, a box for what each reads, and where it goes. */
+export function bathTable(plan: TankPlan, { left }: Column, w: Writer): Piece {
+  const rows = rowsOf(plan, w)
+  const quiet = { size: HEAD, ink: 'quiet' } as const
+  const head = (top: number): Line[] => {
+    const y = top + HEAD
+    return [
+      line(say('sheet.column.bath', {}, w), left, y, quiet),
+      line(say('sheet.column.time', {}, w), left + AT.time, y, { ...quiet, anchor: 'end' }),
+      line(say('sheet.column.planned', {}, w), left + AT.planned, y, quiet),
+      line(say('sheet.column.measured', {}, w), left + AT.measured, y, quiet),
+      line(say('sheet.column.goes', {}, w), left + AT.goes, y, quiet),
+    ]
+  }
+  const cellsOf = ({ name, bath, time, one }: Row, y: number): Line[] => [
+    line(name, left, y, { size: SIZE }),
+    line(w.time(time), left + AT.time, y, { size: SIZE, face: 'strong', anchor: 'end' }),
+    line(plannedTemperature(plan, one, bath, w), left + AT.planned, y, { size: SIZE }),
+    line(say(`sheet.goes.${bath.goesTo}`, {}, w), left + AT.goes, y, { size: SIZE }),
+  ]
+  const baseline = (top: number, i: number) => top + HEAD + (i + 1) * ROW - 2
+  return {
+    height: HEAD + rows.length * ROW + 8,
+    at: (top) => [
+      { kind: 'table', head: head(top), rows: rows.map((row, i) => cellsOf(row, baseline(top, i))) },
+      {
+        kind: 'boxes',
+        boxes: rows.map((_, i) => ({ x: left + AT.measured, y: baseline(top, i) - 13.5, ...BOX })),
+      },
+    ],
+  }
+}
+
+/** Baths of one name that follow one another are one row. */
+function rowsOf({ laid }: TankPlan, w: Writer): Row[] {
+  const baths = laid.flatMap((one) => (isBath(one.step) && !one.skipped ? [{ one, bath: one.step }] : []))
+  const groups: { one: Laid; bath: Bath; time: number; count: number }[] = []
+  for (const { one, bath } of baths) {
+    const last = groups.at(-1)
+    const time = one.clockEnd - one.in
+    if (last?.bath.name === bath.name && last.bath.kind === bath.kind)
+      groups[groups.length - 1] = { ...last, time: last.time + time, count: last.count + 1 }
+    else groups.push({ one, bath, time, count: 1 })
+  }
+  return groups.map(({ one, bath, time, count }) => ({
+    one,
+    bath,
+    time,
+    name: count === 1 ? bath.name : say('sheet.fills', { name: bath.name, count }, w),
+  }))
+}
+
+/** What the thermometer should read: as it was measured for the plan, else the bath's window, else as the developer. */
+function plannedTemperature({ tank }: TankPlan, { development }: Laid, bath: Bath, w: Writer): string {
+  if (development !== null) {
+    const temperature = development.from === 'basis' ? development.course.start : development.temperature
+    if (temperature !== null) return w.temperature(temperature)
+  }
+  if (bath.window !== null) return say('sheet.window', bath.window, w)
+  const measured = tank.temperatures[bath.id]
+  if (measured !== undefined) return w.temperature(measured)
+  return tank.development === null ? '' : say('sheet.as-developer', {}, w)
+}
+
+export const volumeOf = ({ tank }: TankPlan, w: Writer): string | null =>
+  tank.volume === null ? null : writeVolume(tank.volume, w.units)

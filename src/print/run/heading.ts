@@ -1,0 +1,110 @@
+import type { ScoreWarning, TankPlan } from '../../score/index.js'
+import { say, type Writer, warningSentence } from '../../words/index.js'
+import type { Fonts } from '../setting/fonts.js'
+import { beside, box, type Column, gap, type Piece, stacked, text } from '../setting/pieces.js'
+import { bathTable, volumeOf } from './bath-table.js'
+import type { BenchSheetInput } from './definition.js'
+import { isBath } from './job-texts.js'
+import { plannedStave, scoreFigure } from './score-figure.js'
+
+const BODY = { size: 13 } as const
+const STRONG = { size: 13, face: 'strong' } as const
+
+/** What is on the reels, how long its developer takes, what stands ready, and the picture of it all. */
+export function headingPieces(fonts: Fonts, input: BenchSheetInput, column: Column, w: Writer): Piece[] {
+  const { score, title, loads, note } = input
+  const warnings = score.warnings.map((warning) => scoreWarningSentence(warning, w))
+  return [
+    text(fonts, 'H1', title, { size: 22, face: 'strong' }, column),
+    gap(4),
+    ...score.tanks.flatMap((plan) => tankPieces(fonts, plan, loads[plan.tank.tank] ?? '', column, w)),
+    text(fonts, 'P', say('sheet.length', { length: score.length, hands: score.handsBusy }, w), BODY, column),
+    ...(warnings.length === 0 ? [] : [headed(fonts, say('sheet.warnings', {}, w), warnings, column)]),
+    ...(note === '' ? [] : [headed(fonts, say('sheet.note', {}, w), [note], column)]),
+    gap(8),
+    scoreFigure(
+      title,
+      score,
+      score.tanks.map((plan) => plannedStave(plan, w)),
+      column,
+      w,
+    ),
+    gap(8),
+    zeroPiece(fonts, column, w),
+    gap(8),
+  ]
+}
+
+function tankPieces(fonts: Fonts, plan: TankPlan, load: string, column: Column, w: Writer): Piece[] {
+  const { tank, recipe } = plan.tank
+  return [
+    text(fonts, 'H2', say('sheet.tank', { tank, load }, w), { size: 15, face: 'strong' }, column),
+    text(fonts, 'P', leadOf(plan, w), { size: 32, face: 'strong' }, column),
+    text(fonts, 'P', say('sheet.list', { name: recipe.name, volume: volumeOf(plan, w) }, w), BODY, column),
+    gap(8),
+    bathTable(plan, column, w),
+    gap(4),
+  ]
+}
+
+/** The bath that decides the picture, its time, and its temperature where that is planned. */
+function leadOf({ laid, tank }: TankPlan, w: Writer): string {
+  const baths = laid.filter(({ step, skipped }) => isBath(step) && !skipped)
+  const one =
+    baths.find(({ development }) => development !== null) ??
+    baths.find(({ step }) => isBath(step) && step.neverPartFromNext) ??
+    baths[0]
+  if (one === undefined) return tank.recipe.name
+  const { development, step } = one
+  const at = { name: step.name, time: one.clockEnd - one.in }
+  const temperature =
+    development?.from === 'basis'
+      ? development.course.start
+      : (development?.temperature ?? tank.temperatures[step.id] ?? null)
+  return temperature === null ? say('sheet.lead', at, w) : say('sheet.lead-at', { ...at, temperature }, w)
+}
+
+const ZERO = { width: 150, height: 34 } as const
+
+/** The box for the time of day of zero, and how the sheet is used. */
+function zeroPiece(fonts: Fonts, { left, width }: Column, w: Writer): Piece {
+  const small = { left, width: ZERO.width }
+  const rest = { left: left + ZERO.width + 18, width: width - ZERO.width - 18 }
+  return beside([
+    stacked([text(fonts, 'H2', say('sheet.zero', {}, w), STRONG, small), gap(4), box(small, ZERO.height)]),
+    stacked([
+      text(fonts, 'P', say('sheet.how', {}, w), { size: 12 }, rest),
+      text(fonts, 'P', say('sheet.late', {}, w), { size: 12 }, rest),
+    ]),
+  ])
+}
+
+/** A heading at the left and its sentences beside it. */
+export function headed(fonts: Fonts, heading: string, sentences: readonly string[], { left, width }: Column): Piece {
+  const hang = 132
+  const rest = { left: left + hang, width: width - hang }
+  return stacked([
+    gap(4),
+    beside([
+      text(fonts, 'H2', heading, STRONG, { left, width: hang - 10 }),
+      stacked(sentences.map((sentence) => text(fonts, 'P', sentence, BODY, rest))),
+    ]),
+  ])
+}
+
+function scoreWarningSentence(warning: ScoreWarning, w: Writer): string {
+  switch (warning.code) {
+    case 'development':
+      return warningSentence(warning.warning, w)
+    case 'bath-differs':
+    case 'bath-too-far':
+      return say(`score.warning.${warning.code}`, warning, w)
+    case 'outside-window':
+    case 'colour-cast-likely':
+      return say(`score.warning.${warning.code}`, warning, w)
+    case 'chain-too-long':
+      return say('score.warning.chain-too-long', warning, w)
+    case 'fixer-finished':
+      return say('score.warning.fixer-finished', warning, w)
+  }
+}

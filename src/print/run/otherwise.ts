@@ -1,0 +1,45 @@
+import { type Celsius, celsius, type UnitSystem } from '../../kernel/index.js'
+import { developingTime, type Modifier } from '../../science/index.js'
+import type { Development } from '../../score/index.js'
+import { say, type Writer } from '../../words/index.js'
+import type { Fonts } from '../setting/fonts.js'
+import { type Column, gap, type Piece, stacked, text } from '../setting/pieces.js'
+import { type Cell, cells } from './cells.js'
+import type { TankJob } from './timeline.js'
+
+/** Readings beside the planned one that the sheet answers without a computer, in the bench's degrees. */
+const BESIDE: Readonly<Record<UnitSystem, readonly number[]>> = {
+  metric: [-1, -0.5, 0.5, 1, 1.5],
+  us: [-2, -1, 1, 2, 3],
+}
+
+type FromBasis = Extract<Development, { from: 'basis' }>
+
+/**
+ * For a developer that goes in: when it is poured out should it read otherwise. None where the time does not move
+ * with the temperature, or where the plan has a course of temperatures that one reading says nothing about.
+ */
+export function otherwiseCells(fonts: Fonts, at: TankJob, column: Column, w: Writer): Piece | null {
+  const { one, job, offset } = at
+  const { development } = one
+  if (job.kind !== 'change' || development?.from !== 'basis' || development.basis.kind === 'fixed') return null
+  const { start, points, room } = development.course
+  if (points !== null || room !== null) return null
+  const draining = one.clockEnd - one.out
+  const answers = BESIDE[w.units].flatMap((by): Cell[] => {
+    const temperature = celsius(start + (w.units === 'us' ? by / 1.8 : by))
+    const time = timeAt(development, temperature)
+    return time === null ? [] : [{ head: w.temperature(temperature), under: w.time(offset + one.in + time - draining) }]
+  })
+  if (answers.length === 0) return null
+  const heading = say('sheet.otherwise', { name: one.step.name }, w)
+  return stacked([text(fonts, 'P', heading, { size: 13 }, column), gap(3), cells(fonts, answers, column), gap(9)])
+}
+
+function timeAt({ basis, answer }: FromBasis, temperature: Celsius): number | null {
+  const modifiers = answer.factors.flatMap(({ name, factor, origin }): Modifier[] =>
+    name === 'temperature' ? [] : [{ name, factor, origin }],
+  )
+  const other = developingTime(basis, temperature, { modifiers })
+  return other.ok ? other.value.time : null
+}

@@ -1,0 +1,61 @@
+import type { Score, StaveInput, TankPlan } from '../../score/index.js'
+import { scorePicture } from '../../score/index.js'
+import { say, type Writer } from '../../words/index.js'
+import type { Column, Piece } from '../setting/pieces.js'
+
+/** Height of the picture: for one tank, and for each more. */
+const HEIGHT = { one: 190, more: 92 } as const
+const TEXT = 12
+
+/** The picture of a score, across the whole column. */
+export function scoreFigure(
+  name: string,
+  score: Score,
+  staves: readonly StaveInput[],
+  column: Column,
+  w: Writer,
+): Piece {
+  const height = HEIGHT.one + (staves.length - 1) * HEIGHT.more
+  const [first] = score.tanks
+  const drawing = scorePicture({
+    staves,
+    form: 'page',
+    size: { width: column.width, height },
+    labels: {
+      title: say('score.title', { name }, w),
+      description: say(
+        'score.description',
+        { baths: first?.baths.length ?? 0, length: score.length, hands: score.handsBusy },
+        w,
+      ),
+      hands: say('score.hands', {}, w),
+      legend: {
+        change: say('score.legend.change', {}, w),
+        turn: say('score.legend.turn', {}, w),
+        area: say('score.legend.area', {}, w),
+      },
+    },
+    minTextSize: TEXT,
+  })
+  return { height, at: (top) => [{ kind: 'figure', drawing, x: column.left, y: top }] }
+}
+
+/** A tank as it is planned. */
+export const plannedStave = (plan: TankPlan, w: Writer): StaveInput => ({
+  plan,
+  began: null,
+  states: new Map(),
+  next: null,
+  now: null,
+  label: plan.tank.tank,
+  note: '',
+  band: bandOf(plan, w),
+})
+
+/** The developing bath in two lines. */
+export function bandOf({ laid, tank }: TankPlan, w: Writer): string[] {
+  const bath = laid.find(({ development }) => development?.from === 'basis')
+  if (bath === undefined || tank.development?.from !== 'basis') return []
+  const at = { time: bath.clockEnd - bath.in, temperature: tank.development.course.start }
+  return [bath.step.name, say('sheet.band', at, w)]
+}
