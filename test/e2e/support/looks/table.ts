@@ -1,4 +1,5 @@
 import type { PageName } from '../../../../src/web/app/route-table.js'
+import { sees } from '../steps.js'
 import { houseRows } from './house.js'
 import { at, type Look, NO_ANSWER, type Row, type State } from './kinds.js'
 import { shelfRows } from './shelf.js'
@@ -12,7 +13,7 @@ const today: Row = {
     'the device itself off the network': async ({ page, go }) => {
       await go('/')
       await page.context().setOffline(true)
-      await page.getByRole('status').first().waitFor()
+      await sees(page, 'The bench does not answer just now.')
     },
   },
   trouble: {

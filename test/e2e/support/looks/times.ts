@@ -18,7 +18,7 @@ const removed: Look = async ({ page, go }) => {
 
 const times: Row = {
   empty: { 'as it comes': at('/times', 'No time is kept yet.') },
-  full: { 'as it comes': at('/times', /on the sheet|Weir colour/) },
+  full: { 'as it comes': at('/times', 'Weir colour') },
   away: { 'as it comes': at('/times', NO_ANSWER) },
   trouble: {
     'nothing found': async ({ page, go }) => {
