@@ -1,17 +1,18 @@
 import { writeVolume } from '../../kernel/index.js'
-import type { Bath, Laid, TankPlan } from '../../score/index.js'
+import type { Bath, Laid, Tank, TankPlan } from '../../score/index.js'
 import { say, type Writer } from '../../words/index.js'
-import { line } from '../setting/lines.js'
+import type { Fonts } from '../setting/fonts.js'
+import { broken, line } from '../setting/lines.js'
 import type { Line } from '../setting/page.js'
 import type { Column, Piece } from '../setting/pieces.js'
 import { isBath } from './job-texts.js'
 
 const SIZE = 13
 const HEAD = 12
-const ROW = 24
+const ROW = 22.5
 const BOX = { width: 58, height: 18 } as const
-/** Right edge of the times, left edges of what follows, from the left of the column. */
-const AT = { time: 232, planned: 250, measured: 372, goes: 442 } as const
+/** Width of the names, right edge of the times, left edges of what follows, from the left of the column. */
+const AT = { name: 184, time: 232, planned: 250, measured: 372, goes: 442 } as const
 
 interface Row {
   readonly name: string
@@ -21,7 +22,7 @@ interface Row {
 }
 
 /** The baths of a tank: how long, how warm, a box for what each reads, and where it goes. */
-export function bathTable(plan: TankPlan, { left }: Column, w: Writer): Piece {
+export function bathTable(fonts: Fonts, plan: TankPlan, { left }: Column, w: Writer): Piece {
   const rows = rowsOf(plan, w)
   const quiet = { size: HEAD, ink: 'quiet' } as const
   const head = (top: number): Line[] => {
@@ -35,9 +36,9 @@ export function bathTable(plan: TankPlan, { left }: Column, w: Writer): Piece {
     ]
   }
   const cellsOf = ({ name, bath, time, one }: Row, y: number): Line[] => [
-    line(name, left, y, { size: SIZE }),
+    line(broken(fonts, name, { size: SIZE }, AT.name, 1)[0] ?? '', left, y, { size: SIZE }),
     line(w.time(time), left + AT.time, y, { size: SIZE, face: 'strong', anchor: 'end' }),
-    line(plannedTemperature(plan, one, bath, w), left + AT.planned, y, { size: SIZE }),
+    line(temperatureCell(plan, one, w), left + AT.planned, y, { size: SIZE }),
     line(say(`sheet.goes.${bath.goesTo}`, {}, w), left + AT.goes, y, { size: SIZE }),
   ]
   const baseline = (top: number, i: number) => top + HEAD + (i + 1) * ROW - 2
@@ -72,16 +73,19 @@ function rowsOf({ laid }: TankPlan, w: Writer): Row[] {
   }))
 }
 
-/** What the thermometer should read: as it was measured for the plan, else the bath's window, else as the developer. */
-function plannedTemperature({ tank }: TankPlan, { development }: Laid, bath: Bath, w: Writer): string {
-  if (development !== null) {
-    const temperature = development.from === 'basis' ? development.course.start : development.temperature
-    if (temperature !== null) return w.temperature(temperature)
-  }
-  if (bath.window !== null) return say('sheet.window', bath.window, w)
-  const measured = tank.temperatures[bath.id]
+/** What the thermometer should read: as the plan has it, else the bath's own window; null where neither is known. */
+export function plannedTemperature(tank: Tank, { development, step }: Laid, w: Writer): string | null {
+  if (development?.from === 'basis') return w.temperature(development.course.start)
+  const measured = development?.temperature ?? tank.temperatures[step.id]
   if (measured !== undefined) return w.temperature(measured)
-  return tank.development === null ? '' : say('sheet.as-developer', {}, w)
+  return isBath(step) && step.window !== null ? say('sheet.window', step.window, w) : null
+}
+
+/** In the table a bath without a temperature of its own goes by the developer's. */
+function temperatureCell({ tank }: TankPlan, one: Laid, w: Writer): string {
+  return (
+    plannedTemperature(tank, one, w) ?? say(tank.development === null ? 'sheet.alike' : 'sheet.as-developer', {}, w)
+  )
 }
 
 export const volumeOf = ({ tank }: TankPlan, w: Writer): string | null =>

@@ -3,14 +3,11 @@ import { columnOf, flow } from '../setting/flow.js'
 import { type Fonts, measuringFonts } from '../setting/fonts.js'
 import type { Pages } from '../setting/page.js'
 import { paintPages } from '../setting/paint-page.js'
-import { gap, pencilLines, rule, stacked, text } from '../setting/pieces.js'
 import type { BenchSheetInput } from './definition.js'
 import { headingPieces } from './heading.js'
 import { jobPieces } from './job-pieces.js'
+import { notes } from './notes.js'
 import { wrongPieces } from './wrong.js'
-
-/** Lines kept for notes, and their distance. */
-const NOTES = { lines: 4, pitch: 27 } as const
 
 /** The paper a run can be done by with a wall clock and a pencil alone: every job at its second. Tagged PDF. */
 export const benchSheet = (input: BenchSheetInput): Promise<Uint8Array> =>
@@ -21,23 +18,17 @@ export function benchSheetPages(input: BenchSheetInput, fonts: Fonts): Pages {
   const { score, paper, title } = input
   const w = writerFor(input.units)
   const column = columnOf(paper)
-  const notes = stacked([
-    rule(column, 8),
-    text(fonts, 'H2', say('sheet.notes', {}, w), { size: 15, face: 'strong' }, column),
-    pencilLines(column, NOTES.lines, NOTES.pitch),
-    gap(14),
-  ])
   return flow(
     [
       ...headingPieces(fonts, input, column, w),
       ...jobPieces(fonts, score, column, w),
-      notes,
       ...wrongPieces(fonts, score, column, w),
     ],
     {
       title: say('sheet.title', { title }, w),
       paper,
       foot: say('sheet.foot', { today: input.today }, w),
+      last: notes(fonts, column, w),
       pageOf: (page, pages) => say('sheet.page', { page, pages }, w),
     },
   )

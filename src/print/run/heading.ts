@@ -1,50 +1,55 @@
 import type { ScoreWarning, TankPlan } from '../../score/index.js'
 import { say, type Writer, warningSentence } from '../../words/index.js'
+import { firstPageRoom } from '../setting/flow.js'
 import type { Fonts } from '../setting/fonts.js'
+import { fittingSize } from '../setting/lines.js'
 import { beside, box, type Column, gap, type Piece, stacked, text } from '../setting/pieces.js'
-import { bathTable, volumeOf } from './bath-table.js'
+import { bathTable, plannedTemperature, volumeOf } from './bath-table.js'
 import type { BenchSheetInput } from './definition.js'
 import { isBath } from './job-texts.js'
 import { plannedStave, scoreFigure } from './score-figure.js'
 
 const BODY = { size: 13 } as const
+const LEAD = { size: 32, several: 26, least: 24 } as const
 const STRONG = { size: 13, face: 'strong' } as const
 
 /** What is on the reels, how long its developer takes, what stands ready, and the picture of it all. */
 export function headingPieces(fonts: Fonts, input: BenchSheetInput, column: Column, w: Writer): Piece[] {
-  const { score, title, loads, note } = input
+  const { score, title, note } = input
   const warnings = score.warnings.map((warning) => scoreWarningSentence(warning, w))
-  return [
+  const before = [
     text(fonts, 'H1', title, { size: 22, face: 'strong' }, column),
     gap(4),
-    ...score.tanks.flatMap((plan) => tankPieces(fonts, plan, loads[plan.tank.tank] ?? '', column, w)),
+    ...score.tanks.flatMap((plan) => tankPieces(fonts, input, plan, column, w)),
     text(fonts, 'P', say('sheet.length', { length: score.length, hands: score.handsBusy }, w), BODY, column),
     ...(warnings.length === 0 ? [] : [headed(fonts, say('sheet.warnings', {}, w), warnings, column)]),
     ...(note === '' ? [] : [headed(fonts, say('sheet.note', {}, w), [note], column)]),
-    gap(8),
-    scoreFigure(
-      title,
-      score,
-      score.tanks.map((plan) => plannedStave(plan, w)),
-      column,
-      w,
-    ),
-    gap(8),
-    zeroPiece(fonts, column, w),
-    gap(8),
+    gap(10),
   ]
+  const after = [gap(10), zeroPiece(fonts, column, w), gap(8)]
+  const left = firstPageRoom(input.paper) - stacked([...before, ...after]).height
+  const staves = score.tanks.map((plan) => plannedStave(plan, w))
+  return [...before, scoreFigure(title, score, staves, { ...column, height: left }, w), ...after]
 }
 
-function tankPieces(fonts: Fonts, plan: TankPlan, load: string, column: Column, w: Writer): Piece[] {
+function tankPieces(fonts: Fonts, input: BenchSheetInput, plan: TankPlan, column: Column, w: Writer): Piece[] {
+  const several = input.score.tanks.length > 1
+  const load = input.loads[plan.tank.tank] ?? ''
   const { tank, recipe } = plan.tank
   return [
     text(fonts, 'H2', say('sheet.tank', { tank, load }, w), { size: 15, face: 'strong' }, column),
-    text(fonts, 'P', leadOf(plan, w), { size: 32, face: 'strong' }, column),
+    leadPiece(fonts, leadOf(plan, w), several, column),
     text(fonts, 'P', say('sheet.list', { name: recipe.name, volume: volumeOf(plan, w) }, w), BODY, column),
     gap(8),
-    bathTable(plan, column, w),
+    bathTable(fonts, plan, column, w),
     gap(4),
   ]
+}
+
+/** The one line of a paper that is read from across the room. */
+export function leadPiece(fonts: Fonts, words: string, several: boolean, column: Column): Piece {
+  const size = fittingSize(fonts, words, 'strong', several ? LEAD.several : LEAD.size, LEAD.least, column.width)
+  return text(fonts, 'P', words, { size, face: 'strong' }, column)
 }
 
 /** The bath that decides the picture, its time, and its temperature where that is planned. */
@@ -55,12 +60,8 @@ function leadOf({ laid, tank }: TankPlan, w: Writer): string {
     baths.find(({ step }) => isBath(step) && step.neverPartFromNext) ??
     baths[0]
   if (one === undefined) return tank.recipe.name
-  const { development, step } = one
-  const at = { name: step.name, time: one.clockEnd - one.in }
-  const temperature =
-    development?.from === 'basis'
-      ? development.course.start
-      : (development?.temperature ?? tank.temperatures[step.id] ?? null)
+  const temperature = plannedTemperature(tank, one, w)
+  const at = { name: one.step.name, time: one.clockEnd - one.in }
   return temperature === null ? say('sheet.lead', at, w) : say('sheet.lead-at', { ...at, temperature }, w)
 }
 

@@ -3,7 +3,7 @@ import { say, type Writer } from '../../words/index.js'
 import type { Fonts } from '../setting/fonts.js'
 import { beside, box, type Column, gap, type Piece, rule, stacked, text, textAtRight } from '../setting/pieces.js'
 import { type Cell, cells } from './cells.js'
-import { type JobTexts, jobTexts, turnsHeading } from './job-texts.js'
+import { type JobTexts, jobTexts, turnedOn, turnsHeading } from './job-texts.js'
 import { otherwiseCells } from './otherwise.js'
 import { type Entry, entriesOf, momentOf, type TankJob } from './timeline.js'
 
@@ -23,7 +23,7 @@ interface Columns {
   readonly wide: Column
 }
 
-export interface Setter {
+interface Setter {
   readonly fonts: Fonts
   readonly w: Writer
   readonly several: boolean
@@ -55,7 +55,6 @@ function columnsOf(fonts: Fonts, score: Score, whole: Column, w: Writer): Column
 function columnHeads({ fonts, w, columns }: Setter): Piece {
   const quiet = { size: SIZE.small, ink: 'quiet' } as const
   return stacked([
-    gap(6),
     beside([
       textAtRight('P', say('sheet.moments', {}, w), quiet, columns.moment),
       text(fonts, 'P', say('sheet.jobs', {}, w), quiet, columns.text),
@@ -66,7 +65,8 @@ function columnHeads({ fonts, w, columns }: Setter): Piece {
 }
 
 function entryPieces(setter: Setter, entry: Entry): Piece[] {
-  if (entry.kind === 'turns') return [turnsPiece(setter, entry.jobs)]
+  if (entry.kind === 'turns') return turnsPieces(setter, entry.jobs)
+  if (entry.kind === 'turned-on') return [turnedOnPiece(setter, entry.job)]
   const otherwise = otherwiseCells(setter.fonts, entry.job, setter.columns.wide, setter.w)
   const row = jobPiece(setter, entry.job)
   return otherwise === null ? [row] : [{ ...row, withNext: true }, otherwise]
@@ -85,18 +85,16 @@ function jobPiece(setter: Setter, job: TankJob): Piece {
     gap(3),
     text(fonts, 'H2', texts.heading, { size: SIZE.heading, face: 'strong' }, columns.text),
     text(fonts, 'P', texts.todo, { size: SIZE.todo }, columns.text),
-    ...texts.cautions.map((caution) =>
-      stacked([
-        gap(2),
-        text(fonts, 'P', say('sheet.care', { caution }, w), { size: SIZE.small, face: 'strong' }, columns.text),
-      ]),
-    ),
+    ...(texts.cautions.length === 0 ? [] : [gap(2), careText(setter, texts.cautions)]),
     gap(2),
     text(fonts, 'P', texts.reason, { size: SIZE.small, ink: 'quiet' }, columns.text),
   ])
   const row = beside([planned, words, answers(setter, texts.asks)])
   return stacked([rule(whole, SPACE.over), row, gap(SPACE.under)])
 }
+
+const careText = ({ fonts, w, columns }: Setter, cautions: readonly string[]): Piece =>
+  text(fonts, 'P', say('sheet.care', { cautions }, w), { size: SIZE.small, face: 'strong' }, columns.text)
 
 /** At the right: when it was done, and what else is written down then. */
 function answers({ fonts, w, columns: { done } }: Setter, asks: JobTexts['asks']): Piece {
@@ -109,6 +107,19 @@ function answers({ fonts, w, columns: { done } }: Setter, asks: JobTexts['asks']
   const degrees = stacked([gap(4), text(fonts, 'P', say('sheet.degrees', {}, w), small, unit)])
   return stacked([...at, beside([box({ ...done, width: BOX.temperature }, BOX.height), degrees])])
 }
+
+function turnedOnPiece({ fonts, w, several, columns }: Setter, at: TankJob): Piece {
+  const words = turnedOn(at, at.offset + at.job.end, several, w)
+  return stacked([text(fonts, 'P', words, { size: SIZE.todo }, columns.wide), gap(SPACE.under)])
+}
+
+/** So many moments make a piece; more than that go over several, so that they fit any page. */
+const TURNS = 36
+
+const turnsPieces = (setter: Setter, jobs: readonly TankJob[]): Piece[] =>
+  Array.from({ length: Math.ceil(jobs.length / TURNS) }, (_, i) =>
+    turnsPiece(setter, jobs.slice(i * TURNS, (i + 1) * TURNS)),
+  )
 
 function turnsPiece({ fonts, w, several, columns }: Setter, jobs: readonly TankJob[]): Piece {
   const moments = jobs.map((job): Cell => {

@@ -1,6 +1,6 @@
-import type { Agitation, Bath, Laid, Step, Turn } from '../../score/index.js'
+import type { Act, Agitation, Bath, Laid, Step, Turn } from '../../score/index.js'
 import { say, type Writer } from '../../words/index.js'
-import { type TankJob, type Turning, turningOf } from './timeline.js'
+import { momentOf, type TankJob, turnOf } from './timeline.js'
 
 /** What the sheet says about one job. */
 export interface JobTexts {
@@ -15,44 +15,54 @@ export interface JobTexts {
 export const isBath = (step: Step): step is Bath => step.step === 'bath'
 
 export function jobTexts(at: TankJob, ofSeveral: boolean, w: Writer): JobTexts {
-  const { plan, one, job } = at
-  const texts = ownTexts(at, w)
+  const { step } = at.one
+  const texts = isBath(step) ? bathTexts(at, step, w) : actTexts(at, step, w)
   if (!ofSeveral) return texts
-  const heading = say('sheet.of-tank', { tank: plan.tank.tank, text: texts.heading }, w)
-  return job.kind === 'turn' ? { ...texts, heading: one.step.name } : { ...texts, heading }
+  return { ...texts, heading: say('sheet.of-tank', { tank: at.plan.tank.tank, text: texts.heading }, w) }
 }
 
-function ownTexts(at: TankJob, w: Writer): JobTexts {
-  const { plan, one, job } = at
-  const { step } = one
-  const { name } = step
-  const cautions = step.cautions.map((caution) => say(`caution.${caution}`, {}, w))
-  if (isBath(step)) {
-    if (job.kind === 'check')
-      return {
-        heading: say('sheet.job.check', { name }, w),
-        todo: say('sheet.do.check', {}, w),
-        reason: say('sheet.why.check', {}, w),
-        cautions: [],
-        asks: 'temperature',
-      }
-    if (job.kind === 'drain') {
-      const todo = say(`sheet.do.out.${step.goesTo}`, {}, w)
-      return {
-        heading: say('sheet.job.out', { name }, w),
-        todo,
-        reason: say('sheet.why.drain', {}, w),
-        cautions: [],
-        asks: 'nothing',
-      }
+function bathTexts(at: TankJob, bath: Bath, w: Writer): JobTexts {
+  const { name } = bath
+  if (at.job.kind === 'check')
+    return {
+      heading: say('sheet.job.check', { name }, w),
+      todo: say('sheet.do.check', {}, w),
+      reason: say('sheet.why.check', {}, w),
+      cautions: [],
+      asks: 'temperature',
     }
-    return { ...changeTexts(at, step, w), reason: step.reason, cautions, asks: asksOf(one, step) }
+  if (at.job.kind === 'drain')
+    return {
+      heading: say('sheet.job.out', { name }, w),
+      todo: say(`sheet.do.out.${bath.goesTo}`, {}, w),
+      reason: say('sheet.why.drain', {}, w),
+      cautions: [],
+      asks: 'nothing',
+    }
+  return {
+    ...changeTexts(at, bath, w),
+    reason: bath.reason,
+    cautions: cautionsOf(bath, w),
+    asks: asksOf(at.one, bath),
   }
-  const { kind } = step
-  const multiple = clearingMultiple(plan.laid, one.index)
-  const todo = kind === 'look' ? say('sheet.do.look', { multiple }, w) : say(`sheet.do.${kind}`, {}, w)
-  return { heading: name, todo, reason: step.reason, cautions, asks: kind === 'look' ? 'clearing' : 'nothing' }
 }
+
+function actTexts({ plan, one }: TankJob, act: Act, w: Writer): JobTexts {
+  const { kind, name, reason } = act
+  const looks = kind === 'look'
+  return {
+    heading: name,
+    todo: looks
+      ? say('sheet.do.look', { multiple: clearingMultiple(plan.laid, one.index) }, w)
+      : say(`sheet.do.${kind}`, {}, w),
+    reason,
+    cautions: cautionsOf(act, w),
+    asks: looks ? 'clearing' : 'nothing',
+  }
+}
+
+const cautionsOf = ({ cautions }: Step, w: Writer): string[] =>
+  cautions.map((caution) => say(`caution.${caution}`, {}, w))
 
 const asksOf = (one: Laid, bath: Bath): JobTexts['asks'] =>
   one.development !== null || bath.window !== null ? 'temperature' : 'nothing'
@@ -116,17 +126,28 @@ const turnText = (turn: Turn, w: Writer): string =>
 
 /** Over the moments of turns: what is done at each of them, tank by tank. */
 export function turnsHeading(jobs: readonly TankJob[], ofSeveral: boolean, w: Writer): string {
-  const tanks = [...new Map(jobs.map((job) => [job.plan.tank.tank, job])).entries()]
-  const texts = tanks.map(([tank, job]) => {
-    const text = turningText(job, turningOf(job), w)
-    return ofSeveral ? say('sheet.of-tank', { tank, text }, w) : text
-  })
+  const tanks = [...new Map(jobs.map((job) => [job.plan.tank.tank, job])).values()]
+  const texts = tanks.map((job) => ofBath(job, turningText(job, w), ofSeveral, w))
   return say('sheet.turns', { texts }, w)
 }
 
-function turningText({ one, offset }: TankJob, turning: Turning, w: Writer): string {
-  if ('until' in turning) return say('sheet.turns.until', { until: offset + one.in + turning.until }, w)
-  return turning.turn.by === 'seconds'
-    ? say('sheet.turns.seconds', { seconds: turning.turn.seconds }, w)
-    : say('sheet.turns.count', { count: turning.turn.count }, w)
+/** A turning that goes on from the pour to the pour-out, in one line. */
+export function turnedOn(job: TankJob, until: number, ofSeveral: boolean, w: Writer): string {
+  const text = say('sheet.turns.on', { from: momentOf(job), until }, w)
+  return ofBath(job, text, ofSeveral, w)
+}
+
+function ofBath({ plan, one }: TankJob, text: string, ofSeveral: boolean, w: Writer): string {
+  const { name } = one.step
+  return ofSeveral
+    ? say('sheet.turns.of-tank', { tank: plan.tank.tank, name, text }, w)
+    : say('sheet.turns.of', { name, text }, w)
+}
+
+function turningText(job: TankJob, w: Writer): string {
+  const turn = turnOf(job)
+  if (turn === null) return ''
+  return turn.by === 'seconds'
+    ? say('sheet.turns.seconds', { seconds: turn.seconds }, w)
+    : say('sheet.turns.count', { count: turn.count }, w)
 }

@@ -3,19 +3,21 @@ import { scorePicture } from '../../score/index.js'
 import { say, type Writer } from '../../words/index.js'
 import type { Column, Piece } from '../setting/pieces.js'
 
-/** Height of the picture: for one tank, and for each more. */
-const HEIGHT = { one: 190, more: 92 } as const
+/** Height of the picture: least for one tank and for each more, and what more it takes where there is room. */
+const HEIGHT = { one: 180, more: 70, room: 120 } as const
 const TEXT = 12
 
-/** The picture of a score, across the whole column. */
+/** The picture of a score, across the whole column; of the height that is left it takes what a band of development needs. */
 export function scoreFigure(
   name: string,
   score: Score,
   staves: readonly StaveInput[],
-  column: Column,
+  column: Column & { readonly height: number },
   w: Writer,
 ): Piece {
-  const height = HEIGHT.one + (staves.length - 1) * HEIGHT.more
+  const least = HEIGHT.one + (staves.length - 1) * HEIGHT.more
+  const room = staves.some(({ plan }) => plan.laid.some(({ course }) => course !== null)) ? HEIGHT.room : 0
+  const height = Math.max(least, Math.min(least + room, column.height))
   const [first] = score.tanks
   const drawing = scorePicture({
     staves,

@@ -9,13 +9,13 @@ export interface TankJob {
   readonly offset: number
 }
 
-/** What one row of the bench sheet is about: one job, or turns that follow one another. */
+/**
+ * What one row of the bench sheet is about: one job, a turning that goes on without a stop, or turns that follow
+ * one another.
+ */
 export type Entry =
-  | { readonly kind: 'job'; readonly job: TankJob }
+  | { readonly kind: 'job' | 'turned-on'; readonly job: TankJob }
   | { readonly kind: 'turns'; readonly jobs: readonly TankJob[] }
-
-/** How a tank is turned at a moment: a turn, or on and on until a second of its bath's clock. */
-export type Turning = { readonly turn: Turn } | { readonly until: number }
 
 /** All jobs of a score in order of time, each in one entry; turns that follow one another share theirs. */
 export function entriesOf(score: Score): Entry[] {
@@ -28,6 +28,7 @@ export function entriesOf(score: Score): Entry[] {
   for (const job of jobs) {
     const last = entries.at(-1)
     if (job.job.kind !== 'turn') entries.push({ kind: 'job', job })
+    else if (turnOf(job) === null) entries.push({ kind: 'turned-on', job })
     else if (last?.kind === 'turns' && joins(last.jobs, job)) entries[entries.length - 1] = joined(last, job)
     else entries.push({ kind: 'turns', jobs: [job] })
   }
@@ -44,26 +45,23 @@ const joined = ({ jobs }: Extract<Entry, { kind: 'turns' }>, job: TankJob): Entr
 /** Turns share an entry as long as each tank in it is turned in one way. */
 function joins(jobs: readonly TankJob[], job: TankJob): boolean {
   const own = jobs.findLast(({ plan }) => plan === job.plan)
-  return own === undefined || sameTurning(turningOf(own), turningOf(job))
+  return own === undefined || (own.one === job.one && JSON.stringify(turnOf(own)) === JSON.stringify(turnOf(job)))
 }
 
-const sameTurning = (a: Turning, b: Turning): boolean => JSON.stringify(a) === JSON.stringify(b)
-
-export function turningOf({ one, job }: TankJob): Turning {
-  return turningIn(one.agitation ?? (one.step as Bath).agitation, job.start - one.in, job.end - one.in)
+/** What is done at a job of turning; null where the tank is turned on and on. */
+export function turnOf({ one, job }: TankJob): Turn | null {
+  return turnAt(one.agitation ?? (one.step as Bath).agitation, job.start - one.in)
 }
 
-function turningIn(agitation: Agitation, from: number, to: number): Turning {
+function turnAt(agitation: Agitation, at: number): Turn | null {
   switch (agitation.kind) {
     case 'turns':
-      return { turn: agitation.turn }
-    case 'moments': {
-      const own = agitation.moments.find(({ at }) => Math.abs(at - from) < 0.5)
-      return own === undefined ? { until: to } : { turn: own.turn }
-    }
+      return agitation.turn
+    case 'moments':
+      return agitation.moments.find((moment) => Math.abs(moment.at - at) < 0.5)?.turn ?? null
     case 'then-continuous':
-      return from < agitation.from ? turningIn(agitation.before, from, to) : { until: to }
+      return at < agitation.from ? turnAt(agitation.before, at) : null
     default:
-      return { until: to }
+      return null
   }
 }

@@ -6,7 +6,7 @@ import { type Piece, running } from './pieces.js'
 /** Edge of every page, points. */
 export const MARGIN = 46
 /** Kept for the head of every page after the first, and for the foot of each. */
-const HEAD = 34
+const HEAD = 26
 const FOOT = 24
 const SIZE = 12
 
@@ -17,6 +17,8 @@ export interface Flow {
   readonly foot: string
   /** `page 2 of 4` */
   readonly pageOf: (page: number, pages: number) => string
+  /** What is made of the height that is left on the last page; with less than `least` it begins another one. */
+  readonly last: { readonly least: number; readonly of: (room: number) => Piece }
 }
 
 /** The column between the margins. */
@@ -26,8 +28,8 @@ export const columnOf = (paper: PaperName) => ({ left: MARGIN, width: PAPERS[pap
 export const firstPageRoom = (paper: PaperName): number => PAPERS[paper].height - 2 * MARGIN - FOOT
 
 /** Sets pieces one under the other on as many pages as they take; head and foot repeat, no piece is parted. */
-export function flow(pieces: readonly Piece[], { title, paper, foot, pageOf }: Flow): Pages {
-  const parted = partedIntoPages(pieces, firstPageRoom(paper))
+export function flow(pieces: readonly Piece[], { title, paper, foot, pageOf, last }: Flow): Pages {
+  const parted = partedIntoPages(pieces, firstPageRoom(paper), last)
   const { width, height } = PAPERS[paper]
   const right = width - MARGIN
   const pages = parted.map((blocks, i): Page => {
@@ -43,9 +45,10 @@ export function flow(pieces: readonly Piece[], { title, paper, foot, pageOf }: F
 }
 
 /** Blocks of each page. A piece higher than a page runs over the foot: callers keep theirs far below that. */
-function partedIntoPages(pieces: readonly Piece[], room: number): Block[][] {
+function partedIntoPages(pieces: readonly Piece[], room: number, last: Flow['last']): Block[][] {
   const pages: Block[][] = [[]]
-  let [top, bottom] = [MARGIN, MARGIN + room]
+  const bottom = MARGIN + room
+  let top = MARGIN
   pieces.forEach((piece, i) => {
     if (top + heightWithNext(pieces, i) > bottom && top > MARGIN + HEAD) {
       pages.push([])
@@ -58,6 +61,11 @@ function partedIntoPages(pieces: readonly Piece[], room: number): Block[][] {
     pages.at(-1)?.push(...piece.at(top))
     top += piece.height
   })
+  if (bottom - top < last.least) {
+    pages.push([])
+    top = MARGIN + HEAD
+  }
+  pages.at(-1)?.push(...last.of(bottom - top).at(top))
   return pages
 }
 

@@ -1,6 +1,9 @@
 import type { Celsius, Seconds } from '../../kernel/index.js'
-import { capital, counted } from '../counted.js'
+import { counted } from '../counted.js'
 import type { Writer } from '../writer.js'
+
+/** A window no wider than this is written as its middle and what it may be out, degrees Celsius. */
+const NARROW_WINDOW = 1
 
 type Named = { name: string }
 
@@ -12,8 +15,8 @@ export const benchSheetWords = {
   'sheet.list': (p: Named & { volume: string | null }) =>
     p.volume === null ? `${p.name}.` : `${p.name}; ${p.volume} of each bath.`,
   'sheet.lead': (p: Named & { time: Seconds | number }, w: Writer) => `${p.name} ${w.time(p.time)}`,
-  'sheet.lead-at': (p: Named & { time: Seconds | number; temperature: Celsius }, w: Writer) =>
-    `${p.name} ${w.time(p.time)} at ${w.temperature(p.temperature)}`,
+  'sheet.lead-at': (p: Named & { time: Seconds | number; temperature: string }, w: Writer) =>
+    `${p.name} ${w.time(p.time)} at ${p.temperature}`,
   'sheet.length': (p: { length: Seconds | number; hands: Seconds | number }, w: Writer) =>
     `${w.time(p.length)} from the first pour to the line; hands are busy for ${w.time(p.hands)} of it.`,
   'sheet.zero': (_: object) => 'Zero by the clock',
@@ -27,16 +30,22 @@ export const benchSheetWords = {
   'sheet.column.measured': (_: object) => 'Reads',
   'sheet.column.goes': (_: object) => 'Afterwards',
   'sheet.fills': (p: Named & { count: number }) => `${p.name}, ${counted(p.count, 'fill')}`,
-  'sheet.window': (p: { from: Celsius; to: Celsius }, w: Writer) =>
-    `${w.temperature(p.from).split('\u202f')[0]} to ${w.temperature(p.to)}`,
+  'sheet.window': (p: { from: Celsius; to: Celsius }, w: Writer) => {
+    const [low, degrees] = w.temperature(p.from).split('\u202f')
+    if (p.to - p.from > NARROW_WINDOW) return `${low} to ${w.temperature(p.to)}`
+    const [middle] = w.temperature(((p.from + p.to) / 2) as Celsius).split('\u202f')
+    const half = ((p.to - p.from) / 2) * (w.units === 'us' ? 1.8 : 1)
+    return `${middle} ± ${Number(half.toFixed(2))}\u202f${degrees}`
+  },
   'sheet.as-developer': (_: object) => 'as the developer',
+  'sheet.alike': (_: object) => 'all alike',
   'sheet.goes.bottle': (_: object) => 'own bottle',
   'sheet.goes.away': (_: object) => 'drain',
   'sheet.goes.waste-jug': (_: object) => 'waste jug',
   'sheet.moments': (_: object) => 'From zero',
   'sheet.jobs': (_: object) => 'To do',
   'sheet.done': (_: object) => 'Done at',
-  'sheet.care': (p: { caution: string }) => `Take care. ${p.caution}`,
+  'sheet.care': (p: { cautions: readonly string[] }) => `Take care. ${p.cautions.join(' ')}`,
   'sheet.warnings': (_: object) => 'Take care',
   'sheet.note': (_: object) => 'Beside the plan',
 
@@ -65,14 +74,18 @@ export const benchSheetWords = {
   'sheet.do.check': (_: object) => 'Write down what it reads. Warmer than planned: pour out sooner; colder: later.',
   'sheet.do.lid-off': (_: object) => 'Take the lid off. The bath stays in and its clock goes on.',
   'sheet.do.look': (p: { multiple: number }) =>
-    `Lift the reel at its core. Still milky: put it back and look again every half minute. Write down how long clearing took; the film stays in ${counted(p.multiple, 'time')} as long.`,
+    `Lift the reel at its core. Still milky: put it back and look again every half minute. Write down how long clearing took; the film stays in ${p.multiple === 2 ? 'twice' : `${p.multiple} times`} as long, counted from full.`,
   'sheet.do.squeeze': (_: object) => 'Take the film off the reel by its edges and let the water run to one corner.',
   'sheet.do.re-expose': (_: object) => 'Take the reel out, light it, and put it back.',
   'sheet.do.hang-up': (_: object) => 'Clip it up where nobody passes, a clip as weight below.',
   'sheet.turns.seconds': (p: { seconds: Seconds | number }, w: Writer) => `turn for ${w.span(p.seconds)} at`,
   'sheet.turns.count': (p: { count: number }) => `turn over ${counted(p.count, 'time')} at`,
-  'sheet.turns.until': (p: { until: number }, w: Writer) => `turn on without a stop until ${w.time(p.until)}, from`,
-  'sheet.turns': (p: { texts: readonly string[] }) => capital(p.texts.join('; ')),
+  'sheet.turns': (p: { texts: readonly string[] }) => p.texts.join('; '),
+  'sheet.turns.of': (p: Named & { text: string }) => `${p.name}: ${p.text}`,
+  'sheet.turns.of-tank': (p: Named & { tank: string; text: string }) =>
+    `Tank ${p.tank}, ${uncapital(p.name)}: ${p.text}`,
+  'sheet.turns.on': (p: { from: number; until: number }, w: Writer) =>
+    `from ${w.time(p.from)} turn on without a stop, until ${w.time(p.until)}.`,
   'sheet.otherwise': (p: Named) =>
     `${p.name} reads otherwise when it goes in? Pour it out at the moment under its reading, and move everything after by as much.`,
   'sheet.clearing': (_: object) => 'Clear in',
@@ -115,7 +128,7 @@ export const runRecordWords = {
     `${p.at}: ${w.temperature(p.temperature)} where ${w.temperature(p.expected)} was expected.`,
   'record.verdict': (_: object) => 'The negatives',
   'record.no-verdict': (_: object) => 'Not looked at yet. Once dry: thin, right or dense, and any marks.',
-  'record.notes': (_: object) => 'Notes',
+  'record.noted-then': (_: object) => 'Written down',
   'record.noted': (p: { at: string; text: string }) => `${p.at}: ${p.text}`,
 } as const
 
