@@ -25,6 +25,8 @@ export interface Model {
 }
 
 const [POUR, DRAIN, CAP] = [15, 10, 3]
+/** Clocks tell whole milliseconds: no sum of seconds is earlier or later by less. */
+const past = (a: number, b: number) => Math.round(a * 1000) < Math.round(b * 1000)
 const rate = (T: number) => COEFFICIENT ** ((T - 20) / 10)
 
 /** ∫ rate over a straight stretch. */
@@ -127,7 +129,7 @@ export function model(all: readonly Truth[], now: number): Model {
     const implied = outs[bath] ?? next
     const start =
       pressed ?? (implied !== null ? Math.min(expected, implied) : left ? expected : Math.max(expected, now))
-    const waitsIn = pressed === null && implied === null && !left && expected < now
+    const waitsIn = pressed === null && implied === null && !left && past(expected, now)
     const counted = bath === 0 ? counting(events, start, outs[0] ?? null) : null
     if (counted !== null) ids = counted.ids
     const length =
@@ -140,19 +142,19 @@ export function model(all: readonly Truth[], now: number): Model {
         : next !== null
           ? Math.max(start, Math.min(due, next - DRAIN))
           : Math.max(due, now)
-    const waitsOut = outs[bath] == null && next === null && due < now
-    const joined = before !== null && free + CAP >= start - POUR - 1
+    const waitsOut = outs[bath] == null && next === null && past(due, now)
+    const joined = before !== null && !past(free + CAP, start - POUR - 1)
     if (before !== null && !joined) jobs.push({ kind: 'drain', bath: bath - 1, at: before, waits: lastWaits })
     jobs.push({ kind: 'change', bath, at: joined ? (before as number) : start - POUR, waits: waitsIn || lastWaits })
     if (bath === 0)
-      for (let at = 60; at + 5 <= out - start + 1e-9; at += 60)
+      for (let at = 60; !past(out, start + at + 5); at += 60)
         jobs.push({ kind: 'turn', bath, at: start + at, waits: false })
     left = outs[bath] != null || next !== null
     ;[before, free, lastWaits, lastDrain] = [out, out + DRAIN, waitsOut, out]
   }
   jobs.push({ kind: 'drain', bath: 3, at: lastDrain, waits: lastWaits })
   const over = left || events.some(({ kind }) => kind === 'abandoned' || kind === 'finished')
-  const coming = jobs.sort((a, b) => a.at - b.at || a.bath - b.bath).find(({ at, waits }) => waits || at > now)
+  const coming = jobs.sort((a, b) => a.at - b.at || a.bath - b.bath).find(({ at, waits }) => waits || past(now, at))
   return {
     in: ins,
     out: outs,

@@ -133,6 +133,19 @@ describe('a tank under way', () => {
     expect(JSON.stringify(run.now(70).plan)).toBe(before)
   })
 
+  it('is at work, not late, in the very millisecond that a change is due', () => {
+    const run = new Run()
+      .at(0.007, { kind: 'poured-in' })
+      .at(442.957, { kind: 'poured-out' })
+      .at(564.357, { kind: 'poured-in' }, 1)
+      .at(684.824, { kind: 'poured-out' }, 1)
+      .at(709.109, { kind: 'poured-in' }, 2)
+    // 300 s of fixing less 10 s of draining; summed in seconds from the first drop they come out a rounding short.
+    const washing = (at: number) => run.now(at).jobs.find(({ job }) => job.id === 'wash/change')?.state
+    expect([999.108, 999.109, 999.11].map(washing)).toEqual(['to-come', 'now', 'waiting'])
+    expect(run.now(999.109).next).toMatchObject({ job: { id: 'wash/drain' }, at: ZERO + 1_137_109 })
+  })
+
   it('is over when it is abandoned, and has no next job', () => {
     expect(poured().at(100, { kind: 'abandoned', reason: 'light leak' }, null).now(120)).toMatchObject({
       phase: 'abandoned',

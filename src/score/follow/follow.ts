@@ -3,6 +3,7 @@ import type { RunState, TankState } from '../events/fold.js'
 import type { Laid, Score, TankPlan } from '../plan/definition.js'
 import { tankPlan } from '../plan/plan.js'
 import { isBath } from '../recipe/kinds.js'
+import { isBefore } from '../recipe/moments.js'
 import type { FollowedJob, Following, Phase, TankFollowing } from './definition.js'
 import { changedBy, developedBy } from './developed.js'
 import { deviationsOf } from './deviations.js'
@@ -62,7 +63,7 @@ function phaseOf({ abandoned, finished, started, steps }: TankState, laid: reado
 /** The step whose bath is in the tank, or whose act is under way. */
 function currentOf(laid: readonly Laid[], now: number): Laid | null {
   const asks = laid.filter(({ step, skipped }) => !skipped && (isBath(step) || step.within === null))
-  return asks.findLast((one) => one.in <= now && one.inBy !== 'waiting') ?? null
+  return asks.findLast((one) => !isBefore(now, one.in) && one.inBy !== 'waiting') ?? null
 }
 
 function pourOutOf(plan: TankPlan, { laid, zeroMs }: Reckoned): TankFollowing['pourOut'] {

@@ -1,6 +1,7 @@
 import type { Instant } from '../../kernel/index.js'
 import type { Job, Laid } from '../plan/definition.js'
 import { isBath } from '../recipe/kinds.js'
+import { isBefore } from '../recipe/moments.js'
 import type { Awaited, FollowedJob, JobState } from './definition.js'
 
 /** Every job with where it stands at `now`, seconds from the tank's zero. */
@@ -17,8 +18,8 @@ const instant = (zeroMs: Instant, second: number): Instant => Math.round(zeroMs 
 
 function stateOf(job: Job, laid: readonly Laid[], now: number): JobState {
   if (waits(job, laid)) return 'waiting'
-  if (job.start > now) return 'to-come'
-  if (job.end > now) return 'now'
+  if (isBefore(now, job.start)) return 'to-come'
+  if (isBefore(now, job.end)) return 'now'
   const { step, outBy } = laid[job.index] as Laid
   const unconfirmed = !isBath(step) && step.within !== null && outBy === 'expected'
   return unconfirmed ? 'missed' : 'done'

@@ -1,6 +1,7 @@
 import { laterTurns, openingLength } from '../recipe/agitation.js'
 import type { Bath } from '../recipe/definition.js'
 import { isBath } from '../recipe/kinds.js'
+import { isBefore } from '../recipe/moments.js'
 import type { Job, JobPart, JobPartKind, Laid, Tank } from './definition.js'
 import { pourBefore } from './lay-out.js'
 
@@ -30,7 +31,8 @@ function clearOf(jobs: readonly Job[], job: Job): Job {
 function bathJobs(steps: readonly Laid[], i: number): Job[] {
   const one = steps[i] as Laid
   const before = lastBath(steps, i)
-  const joined = before !== null && before.free + (one.step as Bath).handling.cap.seconds >= pourStart(one) - JOIN
+  const joined =
+    before !== null && !isBefore(before.free + (one.step as Bath).handling.cap.seconds, pourStart(one) - JOIN)
   return [change(one, before, joined), ...turnsOf(one), ...(drainsAlone(steps, i) ? [drainJob(one)] : [])]
 }
 
@@ -54,7 +56,7 @@ function drainsAlone(steps: readonly Laid[], i: number): boolean {
   const next = steps.slice(i + 1).find(({ step }) => isBath(step) || step.within === null)
   if (next === undefined || !isBath(next.step)) return true
   const free = (steps[i] as Laid).free + next.step.handling.cap.seconds
-  return free < pourStart(next) - JOIN
+  return isBefore(free, pourStart(next) - JOIN)
 }
 
 /** Parts one after the other from `start`; those without length are left out. */
@@ -101,7 +103,7 @@ function turnsOf(one: Laid): Job[] {
 function checksOf(tank: Tank, one: Laid): Job[] {
   if (one.development === null) return []
   return tank.checks
-    .filter((at) => one.in + at + CHECK <= one.out)
+    .filter((at) => !isBefore(one.out, one.in + at + CHECK))
     .map((at, i) => ({
       ...job(one, 'check', `check-${i + 1}`, [], TURN_SLIDE),
       start: one.in + at,

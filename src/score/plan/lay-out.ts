@@ -1,6 +1,7 @@
 import { failed, ok, type Result } from '../../kernel/index.js'
 import type { Act, Bath, Step } from '../recipe/definition.js'
 import { develops, isBath } from '../recipe/kinds.js'
+import { isBefore } from '../recipe/moments.js'
 import type { Facts, Known, Laid, StepFacts, Tank } from './definition.js'
 import { bathLength } from './length.js'
 
@@ -112,7 +113,7 @@ function clockStart(bath: Bath, { own, later, now, cursor }: Place, expected: nu
   if (pressed !== null && pressed !== undefined) return { at: Math.min(expected, pressed), by: 'implied' }
   if (now === null) return { at: expected, by: 'expected' }
   if (isPartOfChange(bath, cursor)) return { at: expected, by: 'implied' }
-  return expected >= now ? { at: expected, by: 'expected' } : { at: now, by: 'waiting' }
+  return isBefore(expected, now) ? { at: now, by: 'waiting' } : { at: expected, by: 'expected' }
 }
 
 function isPartOfChange(bath: Bath, { before, free }: Cursor): boolean {
@@ -127,7 +128,7 @@ function outOf(bath: Bath, { own, later, now }: Place, started: number, due: num
     const latest = later - bath.handling.drain.seconds
     return { at: Math.max(started, Math.min(due, latest)), by: 'implied' }
   }
-  if (now === null || due >= now) return { at: due, by: 'expected' }
+  if (now === null || !isBefore(due, now)) return { at: due, by: 'expected' }
   return { at: now, by: 'waiting' }
 }
 
@@ -170,6 +171,6 @@ function endOfAct(act: Act, own: StepFacts, later: number | null, now: number | 
   if (own.done !== undefined) return { at: own.done, by: 'pressed' }
   if (later !== null) return { at: Math.min(due, later), by: 'implied' }
   // Inside a bath nothing waits for it: the bath's own clock goes on.
-  if (now === null || due >= now || act.within !== null) return { at: due, by: 'expected' }
+  if (now === null || !isBefore(due, now) || act.within !== null) return { at: due, by: 'expected' }
   return { at: now, by: 'waiting' }
 }

@@ -1,5 +1,6 @@
 import { turnLength } from './defaults.js'
 import type { Agitation } from './definition.js'
+import { isBefore } from './moments.js'
 
 /** A turn of the tank after the opening: seconds from the start of the bath's clock. */
 export interface LaterTurn {
@@ -33,7 +34,9 @@ function wholeOpening(agitation: Agitation): number {
  */
 export function laterTurns(agitation: Agitation, until: number, lead = 0): LaterTurn[] {
   const free = lead + openingLength(agitation, until)
-  return turnsUntil(agitation, until, free).filter(({ at, length }) => at >= free && at + length <= until)
+  return turnsUntil(agitation, until, free).filter(
+    ({ at, length }) => !isBefore(at, free) && !isBefore(until, at + length),
+  )
 }
 
 function turnsUntil(agitation: Agitation, until: number, free: number): LaterTurn[] {
