@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { celsius, expectOk, minutes, type UnitSystem } from '../../kernel/index.js'
 import { type BasisInput, defineBasis, developingTime, type Modifier } from '../../science/index.js'
+import { faults, linesOf } from '../setting/faults.test-support.js'
 import { measuringFonts } from '../setting/fonts.js'
-import type { Block, Line, Page, PaperName } from '../setting/page.js'
+import type { PaperName } from '../setting/page.js'
 import { type TimeCardInput, timeCard, timeCardPage } from './time-card.js'
 
 const fonts = measuringFonts()
@@ -46,57 +47,6 @@ function card(
   }
 }
 
-const linesOf = (block: Block): readonly Line[] =>
-  block.kind === 'words' ? block.lines : block.kind === 'table' ? [...block.head, ...block.rows.flat()] : []
-
-interface Extent {
-  readonly what: string
-  readonly left: number
-  readonly right: number
-  readonly top: number
-  readonly bottom: number
-}
-
-/** The room each line and the figure take: from capitals and figures down to the tails of letters. */
-function extents({ blocks }: Page): Extent[] {
-  const lines = blocks.flatMap(linesOf).map(({ text, x, y, size, face, anchor }) => {
-    const width = fonts.width(text, face, size)
-    const left = anchor === 'start' ? x : x - width
-    return { what: text, left, right: left + width, top: y - 0.72 * size, bottom: y + 0.24 * size }
-  })
-  const figures = blocks.flatMap((block) =>
-    block.kind === 'figure'
-      ? [
-          {
-            what: 'the graph',
-            left: block.x,
-            right: block.x + block.drawing.width,
-            top: block.y,
-            bottom: block.y + block.drawing.height,
-          },
-        ]
-      : [],
-  )
-  return [...lines, ...figures]
-}
-
-/** What is wrong with a page: over the margins, or on one another. */
-function faults(page: Page): string[] {
-  const all = extents(page)
-  const { margin, width, height } = page
-  const inside = (each: Extent) =>
-    each.left >= margin - 0.1 &&
-    each.right <= width - margin + 0.1 &&
-    each.top >= margin - 6 &&
-    each.bottom <= height - margin + 4
-  const apart = (a: Extent, b: Extent) =>
-    a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top
-  return all.flatMap((each, i) => [
-    ...(inside(each) ? [] : [`“${each.what}” over the margin`]),
-    ...all.slice(i + 1).flatMap((other) => (apart(each, other) ? [] : [`“${each.what}” on “${other.what}”`])),
-  ])
-}
-
 const crowded: Partial<TimeCardInput> = {
   film: 'Łąka Panchromatyczny '.repeat(6).slice(0, 120),
   developer: 'A developer of one’s own mixing '.repeat(4).slice(0, 120),
@@ -128,7 +78,7 @@ const papers: readonly [PaperName, UnitSystem][] = [
 
 describe.each(cases)('the card of %s', (_, input) => {
   it.each(papers)('is well set on %s in %s units', (paper, units) => {
-    expect(faults(timeCardPage({ ...input, paper, units }, fonts))).toEqual([])
+    expect(faults(fonts, timeCardPage({ ...input, paper, units }, fonts))).toEqual([])
   })
 
   it('has no text under 12 pt, and its time at 24 pt at least', () => {

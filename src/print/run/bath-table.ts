@@ -1,10 +1,11 @@
 import { writeVolume } from '../../kernel/index.js'
-import type { Bath, Laid, Tank, TankPlan } from '../../score/index.js'
+import type { Laid, Tank, TankPlan } from '../../score/index.js'
 import { say, type Writer } from '../../words/index.js'
 import type { Fonts } from '../setting/fonts.js'
 import { broken, line } from '../setting/lines.js'
 import type { Line } from '../setting/page.js'
 import type { Column, Piece } from '../setting/pieces.js'
+import { type Fills, fillsName, fillsOf } from './fills.js'
 import { isBath } from './job-texts.js'
 
 const SIZE = 13
@@ -14,16 +15,9 @@ const BOX = { width: 58, height: 18 } as const
 /** Width of the names, right edge of the times, left edges of what follows, from the left of the column. */
 const AT = { name: 184, time: 232, planned: 250, measured: 372, goes: 442 } as const
 
-interface Row {
-  readonly name: string
-  readonly one: Laid
-  readonly bath: Bath
-  readonly time: number
-}
-
 /** The baths of a tank: how long, how warm, a box for what each reads, and where it goes. */
 export function bathTable(fonts: Fonts, plan: TankPlan, { left }: Column, w: Writer): Piece {
-  const rows = rowsOf(plan, w)
+  const rows = fillsOf(plan.laid)
   const quiet = { size: HEAD, ink: 'quiet' } as const
   const head = (top: number): Line[] => {
     const y = top + HEAD
@@ -35,10 +29,10 @@ export function bathTable(fonts: Fonts, plan: TankPlan, { left }: Column, w: Wri
       line(say('sheet.column.goes', {}, w), left + AT.goes, y, quiet),
     ]
   }
-  const cellsOf = ({ name, bath, time, one }: Row, y: number): Line[] => [
-    line(broken(fonts, name, { size: SIZE }, AT.name, 1)[0] ?? '', left, y, { size: SIZE }),
+  const cellsOf = ({ first, bath, time, count }: Fills, y: number): Line[] => [
+    line(broken(fonts, fillsName(bath.name, count, w), { size: SIZE }, AT.name, 1)[0] ?? '', left, y, { size: SIZE }),
     line(w.time(time), left + AT.time, y, { size: SIZE, face: 'strong', anchor: 'end' }),
-    line(temperatureCell(plan, one, w), left + AT.planned, y, { size: SIZE }),
+    line(temperatureCell(plan, first, w), left + AT.planned, y, { size: SIZE }),
     line(say(`sheet.goes.${bath.goesTo}`, {}, w), left + AT.goes, y, { size: SIZE }),
   ]
   const baseline = (top: number, i: number) => top + HEAD + (i + 1) * ROW - 2
@@ -52,25 +46,6 @@ export function bathTable(fonts: Fonts, plan: TankPlan, { left }: Column, w: Wri
       },
     ],
   }
-}
-
-/** Baths of one name that follow one another are one row. */
-function rowsOf({ laid }: TankPlan, w: Writer): Row[] {
-  const baths = laid.flatMap((one) => (isBath(one.step) && !one.skipped ? [{ one, bath: one.step }] : []))
-  const groups: { one: Laid; bath: Bath; time: number; count: number }[] = []
-  for (const { one, bath } of baths) {
-    const last = groups.at(-1)
-    const time = one.clockEnd - one.in
-    if (last?.bath.name === bath.name && last.bath.kind === bath.kind)
-      groups[groups.length - 1] = { ...last, time: last.time + time, count: last.count + 1 }
-    else groups.push({ one, bath, time, count: 1 })
-  }
-  return groups.map(({ one, bath, time, count }) => ({
-    one,
-    bath,
-    time,
-    name: count === 1 ? bath.name : say('sheet.fills', { name: bath.name, count }, w),
-  }))
 }
 
 /** What the thermometer should read: as the plan has it, else the bath's own window; null where neither is known. */

@@ -19,6 +19,7 @@ export function benchSheetPages(input: BenchSheetInput, fonts: Fonts): Pages {
   const w = writerFor(input.units)
   const column = columnOf(paper)
   return flow(
+    fonts,
     [
       ...headingPieces(fonts, input, column, w),
       ...jobPieces(fonts, score, column, w),

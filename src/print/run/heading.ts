@@ -22,11 +22,16 @@ export function headingPieces(fonts: Fonts, input: BenchSheetInput, column: Colu
     gap(4),
     ...score.tanks.flatMap((plan) => tankPieces(fonts, input, plan, column, w)),
     text(fonts, 'P', say('sheet.length', { length: score.length, hands: score.handsBusy }, w), BODY, column),
-    ...(warnings.length === 0 ? [] : [headed(fonts, say('sheet.warnings', {}, w), warnings, column)]),
-    ...(note === '' ? [] : [headed(fonts, say('sheet.note', {}, w), [note], column)]),
     gap(10),
   ]
-  const after = [gap(10), zeroPiece(fonts, column, w), gap(8)]
+  const after = [
+    gap(6),
+    ...(warnings.length === 0 ? [] : [headed(fonts, say('sheet.warnings', {}, w), warnings, column)]),
+    ...(note === '' ? [] : [headed(fonts, say('sheet.note', {}, w), [note], column)]),
+    gap(6),
+    zeroPiece(fonts, column, w),
+    gap(8),
+  ]
   const left = firstPageRoom(input.paper) - stacked([...before, ...after]).height
   const staves = score.tanks.map((plan) => plannedStave(plan, w))
   return [...before, scoreFigure(title, score, staves, { ...column, height: left }, w), ...after]

@@ -6,7 +6,7 @@ import { type Column, gap, pencilLines, rule, stacked, text } from '../setting/p
 const PITCH = 27
 /** Kept free over the foot. */
 const OVER_FOOT = 8
-const FEWEST = 3
+const FEWEST = 2
 
 /** Lines to write on, from where the paper ends down to the foot. */
 export function notes(fonts: Fonts, column: Column, w: Writer): Flow['last'] {

@@ -5,11 +5,12 @@ import type { Fonts } from '../setting/fonts.js'
 import { broken, line } from '../setting/lines.js'
 import type { Line } from '../setting/page.js'
 import type { Column, Piece } from '../setting/pieces.js'
+import { type Fills, fillsName, fillsOf } from './fills.js'
 import { isBath } from './job-texts.js'
 
 const SIZE = 13
 const HEAD = 12
-const ROW = 21
+const ROW = 20
 const NAME = 148
 /** Right edges, from the left of the column. */
 const AT = [230, 318, 378, 440, 503] as const
@@ -30,7 +31,7 @@ export function recordTable(
       return line(cell, left + (AT[i - 1] ?? 0), y, { ...setting, anchor: 'end' })
     })
   const head = [say('record.column.step', {}, w), ...COLUMNS.map((column) => say(`record.column.${column}`, {}, w))]
-  const rows = tank.plan.laid.map((one) => cellsOf(one, began.laid[one.index] as Laid, { zero: tank.zero, zone, w }))
+  const rows = rowsOf(tank.plan.laid, began.laid, { zero: tank.zero, zone, w })
   return {
     height: HEAD + rows.length * ROW + 10,
     at: (top) => [
@@ -47,16 +48,40 @@ export function recordTable(
 export const isReckoned = ({ plan }: TankFollowing): boolean =>
   plan.laid.some(({ skipped, inBy, outBy }) => !skipped && (inBy !== 'pressed' || outBy !== 'pressed'))
 
-function cellsOf(one: Laid, planned: Laid, { zero, zone, w }: { zero: Instant; zone: string; w: Writer }): string[] {
-  const { name } = one.step
-  if (one.skipped) return [name, say('record.left-out', {}, w), '', '', w.time(planned.clockEnd - planned.in), '']
-  const moment = (second: number, by: Laid['inBy']): string => {
-    const at = writeTimeOfDay(Math.round(zero + second * 1000), zone)
-    return by === 'pressed' ? at : say('record.reckoned', { at }, w)
-  }
-  if (!isBath(one.step)) return [name, '', moment(one.out, one.outBy), '', '', '']
-  const [lasted, wished] = [one.clockEnd - one.in, planned.clockEnd - planned.in]
-  const confirmed = one.inBy === 'pressed' || one.outBy === 'pressed'
-  const off = confirmed ? say('record.off', { by: lasted - wished }, w) : ''
-  return [name, moment(one.in, one.inBy), moment(one.out, one.outBy), w.time(lasted), w.time(wished), off]
+interface Clock {
+  readonly zero: Instant
+  readonly zone: string
+  readonly w: Writer
+}
+
+/** Baths (fills of the same as one), acts, and what was left out, in the order of the list. */
+function rowsOf(laid: readonly Laid[], planned: readonly Laid[], clock: Clock): string[][] {
+  const fills = new Map(fillsOf(laid).map((each) => [each.first.index, each]))
+  return laid.flatMap((one) => {
+    if (one.skipped) return [[one.step.name, say('record.left-out', {}, clock.w), '', '', '', '']]
+    if (!isBath(one.step)) return [[one.step.name, '', moment(one.out, one.outBy, clock), '', '', '']]
+    const each = fills.get(one.index)
+    return each === undefined ? [] : [bathCells(each, planned, clock)]
+  })
+}
+
+function bathCells({ bath, first, last, count, time }: Fills, planned: readonly Laid[], clock: Clock): string[] {
+  const { w } = clock
+  const wished = planned
+    .slice(first.index, last.index + 1)
+    .reduce((sum, { in: start, clockEnd }) => sum + clockEnd - start, 0)
+  const confirmed = first.inBy === 'pressed' || last.outBy === 'pressed'
+  return [
+    fillsName(bath.name, count, w),
+    moment(first.in, first.inBy, clock),
+    moment(last.out, last.outBy, clock),
+    w.time(time),
+    w.time(wished),
+    confirmed ? say('record.off', { by: time - wished }, w) : '',
+  ]
+}
+
+function moment(second: number, by: Laid['inBy'], { zero, zone, w }: Clock): string {
+  const at = writeTimeOfDay(Math.round(zero + second * 1000), zone)
+  return by === 'pressed' ? at : say('record.reckoned', { at }, w)
 }

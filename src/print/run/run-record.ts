@@ -1,6 +1,6 @@
 import type { Score, StaveInput, TankFollowing, TankPlan, TankState } from '../../score/index.js'
 import { say, type Writer, writeDay, writerFor, writeTimeOfDay } from '../../words/index.js'
-import { columnOf, flow } from '../setting/flow.js'
+import { columnOf, firstPageRoom, flow } from '../setting/flow.js'
 import { type Fonts, measuringFonts } from '../setting/fonts.js'
 import type { Pages } from '../setting/page.js'
 import { paintPages } from '../setting/paint-page.js'
@@ -24,23 +24,27 @@ export function runRecordPages(input: RunRecordInput, fonts: Fonts): Pages {
   const column = columnOf(paper)
   const became: Score = { ...score, tanks: following.tanks.map((tank) => placed(tank, following.tanks[0])) }
   const staves = became.tanks.map((plan, i) => staveOf(plan, following.tanks[i] as TankFollowing, score.tanks[i], w))
-  const pieces = [
+  const before = [
     text(fonts, 'H1', title, { size: 22, face: 'strong' }, column),
     gap(4),
     ...following.tanks.flatMap((tank) => headPieces(fonts, input, tank, column, w)),
     gap(8),
-    scoreFigure(title, became, staves, { ...column, height: 0 }, w),
+  ]
+  const after = [
     gap(6),
     ...following.tanks.flatMap((tank, i) =>
       tankPieces(fonts, input, { tank, began: score.tanks[i], state: input.state.tanks[i] }, column, w),
     ),
     verdictPiece(fonts, input, column, w),
   ]
-  return flow(pieces, {
+  const last = notes(fonts, column, w)
+  const height = firstPageRoom(paper) - stacked([...before, ...after]).height - last.least
+  const pieces = [...before, scoreFigure(title, became, staves, { ...column, height }, w), ...after]
+  return flow(fonts, pieces, {
     title: say('record.title', { title }, w),
     paper,
     foot: say('sheet.foot', { today: input.today }, w),
-    last: notes(fonts, column, w),
+    last,
     pageOf: (page, pages) => say('sheet.page', { page, pages }, w),
   })
 }

@@ -3,11 +3,13 @@ import { scorePicture } from '../../score/index.js'
 import { say, type Writer } from '../../words/index.js'
 import type { Column, Piece } from '../setting/pieces.js'
 
-/** Height of the picture: least for one tank and for each more, and what more it takes where there is room. */
-const HEIGHT = { one: 180, more: 70, room: 120 } as const
+/**
+ * Height of the picture: least for one tank and for each more, and what more it takes where there is room, with a band of
+ * development in it and without. */
+const HEIGHT = { one: 180, more: 55, room: 120, plain: 60 } as const
 const TEXT = 12
 
-/** The picture of a score, across the whole column; of the height that is left it takes what a band of development needs. */
+/** The picture of a score, across the whole column; of the height that is left it takes what becomes it. */
 export function scoreFigure(
   name: string,
   score: Score,
@@ -16,7 +18,7 @@ export function scoreFigure(
   w: Writer,
 ): Piece {
   const least = HEIGHT.one + (staves.length - 1) * HEIGHT.more
-  const room = staves.some(({ plan }) => plan.laid.some(({ course }) => course !== null)) ? HEIGHT.room : 0
+  const room = staves.some(({ plan }) => plan.laid.some(({ course }) => course !== null)) ? HEIGHT.room : HEIGHT.plain
   const height = Math.max(least, Math.min(least + room, column.height))
   const [first] = score.tanks
   const drawing = scorePicture({

@@ -1,4 +1,5 @@
-import { line } from './lines.js'
+import type { Fonts } from './fonts.js'
+import { broken, line } from './lines.js'
 import { type Block, PAPERS, type Page, type Pages, type PaperName } from './page.js'
 import { hairline } from './paragraph.js'
 import { type Piece, running } from './pieces.js'
@@ -28,14 +29,16 @@ export const columnOf = (paper: PaperName) => ({ left: MARGIN, width: PAPERS[pap
 export const firstPageRoom = (paper: PaperName): number => PAPERS[paper].height - 2 * MARGIN - FOOT
 
 /** Sets pieces one under the other on as many pages as they take; head and foot repeat, no piece is parted. */
-export function flow(pieces: readonly Piece[], { title, paper, foot, pageOf, last }: Flow): Pages {
+export function flow(fonts: Fonts, pieces: readonly Piece[], { title, paper, foot, pageOf, last }: Flow): Pages {
   const parted = partedIntoPages(pieces, firstPageRoom(paper), last)
   const { width, height } = PAPERS[paper]
   const right = width - MARGIN
+  const heading = { size: SIZE, face: 'strong' } as const
+  const [short = ''] = broken(fonts, title, heading, right - MARGIN, 1)
   const pages = parted.map((blocks, i): Page => {
     const number = line(pageOf(i + 1, parted.length), right, height - MARGIN, { size: SIZE, anchor: 'end' })
     const end = running([line(foot, MARGIN, height - MARGIN, { size: SIZE, ink: 'quiet' }), number])
-    const head = running([line(title, MARGIN, MARGIN + SIZE - 6, { size: SIZE, face: 'strong' })])
+    const head = running([line(short, MARGIN, MARGIN + SIZE - 6, heading)])
     const start = i === 0 ? [] : [head, hairline(MARGIN, right, MARGIN + SIZE + 2)]
     return { title, width, height, margin: MARGIN, blocks: [...start, ...blocks, end] }
   })
