@@ -35,7 +35,7 @@ export const benchSheetWords = {
     if (p.to - p.from > NARROW_WINDOW) return `${low} to ${w.temperature(p.to)}`
     const [middle] = w.temperature(((p.from + p.to) / 2) as Celsius).split('\u202f')
     const half = ((p.to - p.from) / 2) * (w.units === 'us' ? 1.8 : 1)
-    return `${middle} ± ${Number(half.toFixed(2))}\u202f${degrees}`
+    return `${middle} ± ${Number(half.toFixed(w.units === 'us' ? 1 : 2))}\u202f${degrees}`
   },
   'sheet.as-developer': (_: object) => 'as the developer',
   'sheet.alike': (_: object) => 'all alike',
