@@ -16,16 +16,21 @@ export type { KitPort, ThermometerCheck, ThermometerKind, ThermometerRecord, The
 export { correctedReading, listThermometers } from './kit/queries.js'
 export { CODE_LIFE_MS, listDevices, noteCode, pairDevice, removeDevice } from './people/commands.js'
 export type { Device, PairingCode, PeoplePort } from './people/port.js'
+export { correctRecipe, keepRecipe, listRecipes, removeRecipe, undoRecipe } from './recipes/commands.js'
+export type { OwnRecipe, RecipesPort } from './recipes/port.js'
+export { abandonRun, addRunEvents } from './runs/events.js'
+export { planRun } from './runs/plan.js'
 export type {
-  OwnRecipe,
   Progress,
   Received,
-  RecipesPort,
   RunRecord,
   RunsPort,
   RunsWanted,
   Verdict,
 } from './runs/port.js'
+export { eventsAfter, getRun, listRuns, runFollowed } from './runs/queries.js'
+export { viewOfEvent } from './runs/shape.js'
+export { judgeRun } from './runs/verdicts.js'
 export type { Change, FeedEntry, FeedPort, Rooms, Store, WriteKey } from './store.js'
 export { answerTime, answerView, developingTimeOf, type Question, standingTime } from './times/answer.js'
 export { correctTime, keepTimes, removeTime, undoTime } from './times/commands.js'

@@ -3,12 +3,16 @@ import type { Context } from './context.js'
 import type { HousePort } from './house/port.js'
 import type { KitPort } from './kit/port.js'
 import type { PeoplePort } from './people/port.js'
+import type { RecipesPort } from './recipes/port.js'
+import type { RunsPort } from './runs/port.js'
 import type { TimesPort } from './times/port.js'
 
 /** The ports of all rooms, bound to one bench and one transaction. */
 export interface Rooms {
   readonly times: TimesPort
   readonly kit: KitPort
+  readonly recipes: RecipesPort
+  readonly runs: RunsPort
   readonly house: HousePort
   readonly people: PeoplePort
   readonly feed: FeedPort
@@ -16,7 +20,7 @@ export interface Rooms {
 
 /** One change as other screens hear of it. */
 export interface Change {
-  readonly kind: 'times' | 'thermometers' | 'bench' | 'devices'
+  readonly kind: 'times' | 'thermometers' | 'recipes' | 'runs' | 'bench' | 'devices'
   readonly subject: string
 }
 export interface FeedEntry extends Change {

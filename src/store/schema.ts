@@ -128,6 +128,81 @@ export interface WriteKeyRow {
   made_at: At
 }
 
+export interface RecipeRevisionRow extends RevisionColumns {
+  recipe_id: string
+  name: string
+  copied_from: string | null
+  /** The list as stated, JSON. */
+  statement: string
+}
+
+export interface RunRow {
+  bench_id: string
+  id: string
+  planned_at: At
+  planned_by: string
+  /** How many times as fast a practice run goes; null for a run that counts. */
+  practice: number | null
+  /** The plan with its copies of lists and times, JSON. Never changed. */
+  plan: string
+  state: string
+  started_at: At | null
+  ended_at: At | null
+  /** By what the run stands in the list: when it began, else when it was planned. */
+  listed_at: At
+  /** Number of the newest event. Raised under this row's lock. */
+  last_seq: number
+}
+
+export interface RunReelRow {
+  bench_id: string
+  run_id: string
+  tank: string
+  position: number
+  film: string
+  /** The film as it is looked for: small letters. */
+  film_key: string
+  exposure_index: number | null
+  label: string
+}
+
+export interface RunEventRow {
+  bench_id: string
+  run_id: string
+  /** Counts the events of a run in the order in which they came in. */
+  seq: number
+  id: string
+  received_at: At
+  received_by: string
+  kind: string
+  tank: string
+  bath: number | null
+  device: string
+  life: string
+  monotonic_ms: number
+  wall_ms: At
+  server_offset_ms: number | null
+  stated_ms: At | null
+  actor: string
+  /** The event as it was sent, JSON; the columns beside it are for looking things up. */
+  happening: string
+}
+
+export interface RunVerdictRow {
+  bench_id: string
+  run_id: string
+  /** Counts what was said of a run, from 1; the newest of a tank stands. */
+  position: number
+  id: string
+  at: At
+  said_by: string
+  tank: string
+  density: string | null
+  /** JSON list. */
+  marks: string
+  note: string
+}
+
 export interface Schema {
   data_version: { version: number; applied_at: At }
   benches: BenchRow
@@ -138,6 +213,12 @@ export interface Schema {
   thermometer_revisions: ThermometerRevisionRow
   thermometer_checks: CheckRow
   thermometer_check_withdrawals: WithdrawalRow
+  recipes: RecordRow
+  recipe_revisions: RecipeRevisionRow
+  runs: RunRow
+  run_reels: RunReelRow
+  run_events: RunEventRow
+  run_verdicts: RunVerdictRow
   devices: DeviceRow
   pairing_codes: PairingCodeRow
   feed: FeedRow

@@ -19,7 +19,6 @@ export {
   type RouteName,
   routes,
 } from './routes.js'
-export { routesOfRuns } from './routes-of-runs.js'
 export * as schemas from './schemas/index.js'
 export { published } from './schemas/published.js'
 

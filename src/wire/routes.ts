@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import { ANYBODY, BENCH, OWNER, type Role } from './roles.js'
+import { routesOfRuns } from './routes-of-runs.js'
 import { IdParams, Nothing, Paper, Seen } from './schemas/common.js'
 import * as house from './schemas/house.js'
 import * as kit from './schemas/kit.js'
@@ -171,6 +172,8 @@ export const routes = routesOf({
     body: kit.AddClassSet,
     answer: kit.ClassSetResult,
   },
+
+  ...routesOfRuns,
 
   getBench: {
     ...read,

@@ -6,6 +6,7 @@ import { mishapWords } from './catalogue/mishaps.js'
 import { pasteWords } from './catalogue/paste.js'
 import { cardWords, graphWords } from './catalogue/print.js'
 import { benchSheetWords, runRecordWords } from './catalogue/run-paper.js'
+import { runsWords } from './catalogue/runs.js'
 import { scoreWords } from './catalogue/score.js'
 import { shelfPagesWords } from './catalogue/shelf-pages.js'
 import { thermometerWords } from './catalogue/thermometers.js'
@@ -29,6 +30,7 @@ export const catalogue = {
   ...graphWords,
   ...cardWords,
   ...scoreWords,
+  ...runsWords,
   ...mishapWords,
   ...benchSheetWords,
   ...runRecordWords,

@@ -11,7 +11,7 @@ export const rows = (data: Data, table: string, where: Row = {}): Row[] =>
 
 /** What must hold after any kill, whatever was being written: a complaint for each thing that is only half there. */
 export function halfWrites(data: Data): string[] {
-  return [...halfRevisions(data), ...halfFeeds(data), ...halfSets(data), ...halfKeys(data)]
+  return [...halfRevisions(data), ...halfFeeds(data), ...halfSets(data), ...halfRuns(data), ...halfKeys(data)]
 }
 
 function halfRevisions(data: Data): string[] {
@@ -19,6 +19,7 @@ function halfRevisions(data: Data): string[] {
   for (const [records, revisions, id] of [
     ['reference_times', 'reference_time_revisions', 'time_id'],
     ['thermometers', 'thermometer_revisions', 'thermometer_id'],
+    ['recipes', 'recipe_revisions', 'recipe_id'],
   ] as const) {
     const numbers = grouped(
       data[revisions],
@@ -64,6 +65,7 @@ function changesBySubject(data: Data): Map<string | number | null, number> {
   const subjects = [
     ...rows(data, 'reference_time_revisions').map((row) => row['time_id']),
     ...rows(data, 'thermometer_revisions').map((row) => row['thermometer_id']),
+    ...rows(data, 'recipe_revisions').map((row) => row['recipe_id']),
     ...checked.values(),
     ...rows(data, 'thermometer_check_withdrawals').map((row) => checked.get(row['check_id'] ?? null)),
     ...rows(data, 'devices').flatMap((row) => (row['removed_at'] === null ? [row['id']] : [row['id'], row['id']])),
@@ -72,6 +74,21 @@ function changesBySubject(data: Data): Map<string | number | null, number> {
     subjects.map((subject) => ({ subject: subject ?? null })),
     (row) => row['subject'],
   )
+}
+
+/** A run has its reels, and as many events as its number says, numbered without gap. */
+function halfRuns(data: Data): string[] {
+  const numbers = grouped(
+    data['run_events'],
+    (row) => row['run_id'],
+    (row) => Number(row['seq']),
+  )
+  const reels = counted(data['run_reels'], (row) => row['run_id'])
+  return rows(data, 'runs').flatMap((run) => {
+    const found = numbers.get(run['id'] ?? null) ?? []
+    const whole = found.length === run['last_seq'] && (found.length === 0 || countsFrom(1, found))
+    return whole && reels.has(run['id'] ?? null) ? [] : [`run ${run['id']}: events ${found}, number ${run['last_seq']}`]
+  })
 }
 
 /** Class sets have all their checks; used pairing codes and devices belong together. */

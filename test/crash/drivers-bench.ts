@@ -34,15 +34,15 @@ const demoInTurn = (first: 'POST' | 'DELETE', keyed: boolean): Driver => ({
   },
 })
 
-/** The demo bench is furnished in the same write: it has its times and thermometers, or it is not there. */
+/** The demo bench is furnished in the same write: it has its times, thermometers and runs, or it is not there. */
 function partOfADemo(data: Data): string[] {
   const benches = new Set(rows(data, 'benches').map((row) => row['id']))
-  const strays = ['reference_times', 'thermometers', 'feed'].flatMap((table) =>
+  const strays = ['reference_times', 'thermometers', 'runs', 'run_events', 'feed'].flatMap((table) =>
     rows(data, table).filter((row) => !benches.has(row['bench_id'] ?? null)),
   )
   const complaints = strays.length > 0 ? [`${strays.length} rows of a bench that is not there`] : []
   for (const { id } of rows(data, 'benches', { kind: 'demo' })) {
-    const parts = ['reference_times', 'thermometers', 'thermometer_checks', 'feed'].map(
+    const parts = ['reference_times', 'thermometers', 'thermometer_checks', 'runs', 'run_events', 'feed'].map(
       (table) => rows(data, table, { bench_id: id ?? null }).length,
     )
     wholeDemo ??= parts

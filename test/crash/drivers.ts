@@ -3,6 +3,7 @@ import type { Ask, Sent } from './asking.js'
 import type { Data } from './data.js'
 import { benchDrivers } from './drivers-bench.js'
 import { peopleDrivers } from './drivers-people.js'
+import { recipeDrivers, runDrivers } from './drivers-runs.js'
 import { thermometerDrivers } from './drivers-thermometers.js'
 import { timeDrivers } from './drivers-times.js'
 
@@ -29,5 +30,7 @@ export const drivers: { readonly [N in WritingRoute]: Driver } = {
   ...benchDrivers,
   ...timeDrivers,
   ...thermometerDrivers,
+  ...recipeDrivers,
+  ...runDrivers,
   ...peopleDrivers,
 }

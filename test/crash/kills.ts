@@ -5,9 +5,23 @@ import { drivers, type WritingRoute } from './drivers.js'
 import type { House } from './house.js'
 import { killDuring } from './rounds.js'
 
-/** Kills per route, 40 in all; the routes that keep most rows in one write get one more. */
-const KILLS = (name: WritingRoute): number =>
-  ['keepTimes', 'correctTime', 'addClassSet', 'pair'].includes(name) ? 3 : 2
+/** Kills per route, 40 in all: most for what is written during a run, more than one for what keeps many rows in one write. */
+const SEVERAL: Partial<Record<WritingRoute, number>> = {
+  addRunEvents: 4,
+  planRun: 2,
+  abandonRun: 2,
+  judgeRun: 2,
+  keepTimes: 2,
+  correctTime: 2,
+  addClassSet: 2,
+  checkThermometer: 2,
+  changeSettings: 2,
+  openDemo: 2,
+  removeDemo: 2,
+  restore: 2,
+  pair: 2,
+}
+const KILLS = (name: WritingRoute): number => SEVERAL[name] ?? 1
 const ALL_KILLS = 40
 const names = Object.keys(drivers) as WritingRoute[]
 // Restoring first, while there is little to restore.

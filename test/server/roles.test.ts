@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { ROLES, type Role, type Route, type RouteName, routes } from '../../src/wire/index.js'
 import { comparison, thermometer, time } from '../support/bench.js'
+import { happened, listOfBaths, runPlan } from '../support/runs.js'
 import { type Asked, expectRefusal, houses, PHONE, type Served } from '../support/server.js'
 
 /**
@@ -31,6 +32,21 @@ const expected: Record<RouteName, readonly string[]> = {
   checkThermometer: BENCH,
   withdrawCheck: BENCH,
   addClassSet: BENCH,
+  listRecipes: BENCH,
+  keepRecipe: BENCH,
+  correctRecipe: BENCH,
+  removeRecipe: BENCH,
+  undoRecipe: BENCH,
+  listRuns: BENCH,
+  planRun: BENCH,
+  getRun: BENCH,
+  runEvents: BENCH,
+  addRunEvents: BENCH,
+  followRun: BENCH,
+  abandonRun: BENCH,
+  judgeRun: BENCH,
+  runSheet: BENCH,
+  runRecord: BENCH,
   getBench: BENCH,
   changeSettings: BENCH,
   openDemo: BENCH,
@@ -59,6 +75,14 @@ const bodies: Partial<Record<RouteName, unknown>> = {
   undoThermometer: seen,
   checkThermometer: comparison(20.4, 20),
   addClassSet: { trusted_id: null, readings: [] },
+  keepRecipe: { statement: listOfBaths() },
+  correctRecipe: { ...seen, statement: listOfBaths() },
+  removeRecipe: seen,
+  undoRecipe: seen,
+  planRun: runPlan(),
+  addRunEvents: { events: [happened('started', 1)] },
+  abandonRun: { reason: 'no film' },
+  judgeRun: { tank: 'A', density: 'right' },
   changeSettings: { name: 'Cellar', units: 'metric', paper: 'A4', zone: 'UTC' },
   restore: 'not a backup\n',
   pair: { code: 'WRONG', name: 'Phone' },

@@ -3,6 +3,7 @@ import { interfaceProblems } from './registry/interface.js'
 import { negativesProblems } from './registry/negatives.js'
 import { quantitiesProblems } from './registry/quantities.js'
 import { recipesProblems } from './registry/recipes.js'
+import { runsProblems } from './registry/runs.js'
 import { scoreProblems } from './registry/score.js'
 import { thermometersProblems } from './registry/thermometers.js'
 import { timesProblems } from './registry/times.js'
@@ -22,6 +23,7 @@ export const registry = {
   ...interfaceProblems,
   ...recipesProblems,
   ...scoreProblems,
+  ...runsProblems,
 } as const
 
 export type ProblemCode = keyof typeof registry

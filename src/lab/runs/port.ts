@@ -1,22 +1,6 @@
 import type { Instant } from '../../kernel/index.js'
-import type { Recipe, RunEvent } from '../../score/index.js'
+import type { RunEvent } from '../../score/index.js'
 import type { JudgeRun, RunPlan } from '../../wire/index.js'
-import type { Revised } from '../revisions.js'
-
-/** One revision of a list of baths of one's own. */
-export interface OwnRecipe extends Revised {
-  /** Id of the list that it began as; a word for one that came with the program. */
-  readonly copiedFrom: string | null
-  readonly recipe: Omit<Recipe, 'id'>
-}
-
-export interface RecipesPort {
-  addRevision(record: OwnRecipe): Promise<'added' | 'conflict'>
-  newest(id: string): Promise<OwnRecipe | null>
-  revision(id: string, revision: number): Promise<OwnRecipe | null>
-  /** The newest revision of each list that is not removed, by name. */
-  all(): Promise<OwnRecipe[]>
-}
 
 export type RunStanding = 'planned' | 'running' | 'finished' | 'abandoned'
 
@@ -68,15 +52,16 @@ export interface RunsPort {
   run(id: string): Promise<RunRecord | null>
   /** The run, with its row held until the transaction ends: nobody else adds an event meanwhile. */
   hold(id: string): Promise<RunRecord | null>
-  /** By when they happened (planned ones: by when they were planned), newest first. */
+  /** By when they began (those not begun: by when they were planned), newest first. */
   newest(wanted: RunsWanted): Promise<RunRecord[]>
-  /** Events after a number, in the order in which they came in. */
-  events(runId: string, after: number): Promise<Received[]>
+  /** Events after a number, in the order in which they came in; all, or at most so many. */
+  events(runId: string, after: number, most?: number): Promise<Received[]>
   /** Events of any run by their ids, each with its run. */
   known(eventIds: readonly string[]): Promise<{ readonly runId: string; readonly received: Received }[]>
-  /** Appends to a run that is held; false, and nothing is to be kept, when another run took one of the ids meanwhile. */
-  append(runId: string, received: readonly Received[], progress: Progress): Promise<boolean>
+  /** Appends to a run that is held, and numbers what came without gaps. Ids that are known already are a bug here. */
+  append(runId: string, received: readonly Omit<Received, 'seq'>[], progress: Progress): Promise<void>
+  /** On a run that is held. */
   addVerdict(verdict: Verdict): Promise<void>
-  /** Verdicts on these runs, oldest first. */
+  /** Verdicts on these runs, of each run in the order in which they were said. */
   verdicts(runIds: readonly string[]): Promise<Verdict[]>
 }

@@ -55,10 +55,13 @@ function turnsUntil(agitation: Agitation, until: number, free: number): LaterTur
   }
 }
 
+/** A bath lasts a day at most. One that is long overdue, because nobody pressed, is not turned for ever on paper. */
+const LONGEST = 86_400
+
 function everySoOften(agitation: Extract<Agitation, { kind: 'turns' }>, until: number): LaterTurn[] {
   const first = firstTurn(agitation, openingLength(agitation, until))
   const length = turnLength(agitation.turn)
-  const count = Math.max(0, Math.floor((until - length - first) / agitation.every + 1e-9) + 1)
+  const count = Math.max(0, Math.floor((Math.min(until, LONGEST) - length - first) / agitation.every + 1e-9) + 1)
   return Array.from({ length: count }, (_, i) => ({ at: first + i * agitation.every, length }))
 }
 

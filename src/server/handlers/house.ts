@@ -19,7 +19,7 @@ type Names =
   | 'restore'
 
 export const houseHandlers: Handlers<Names> = {
-  health: async ({ house }) => ok({ status: 'ready', engine: house.store.engine }),
+  health: async ({ house }) => ok({ status: 'ready', engine: house.store.engine, now: instantText(house.clock.now()) }),
   today: async (call) => ok(await read(call, async (rooms) => today(rooms, await benchView(call.context, rooms)))),
   feed: async ({ house, context, request, reply }) => {
     if (context.actor.role === 'device') {

@@ -3,7 +3,16 @@ import type { Handlers } from '../call.js'
 import { houseHandlers } from './house.js'
 import { kitHandlers } from './kit.js'
 import { peopleHandlers } from './people.js'
+import { recipesHandlers } from './recipes.js'
+import { runsHandlers } from './runs.js'
 import { timesHandlers } from './times.js'
 
 /** One handler for every route of the table; a route without one does not compile. */
-export const handlers: Handlers<RouteName> = { ...timesHandlers, ...kitHandlers, ...houseHandlers, ...peopleHandlers }
+export const handlers: Handlers<RouteName> = {
+  ...timesHandlers,
+  ...kitHandlers,
+  ...recipesHandlers,
+  ...runsHandlers,
+  ...houseHandlers,
+  ...peopleHandlers,
+}

@@ -4,12 +4,16 @@ import { feedRoom } from './feed.js'
 import { houseRoom } from './house.js'
 import { kitRoom } from './kit.js'
 import { peopleRoom } from './people.js'
+import { recipesRoom } from './recipes.js'
+import { runsRoom } from './runs.js'
 import { timesRoom } from './times.js'
 
 /** All rooms of one bench in one transaction. */
 export const roomsOf = (db: Db, bench: string): Rooms => ({
   times: timesRoom(db, bench),
   kit: kitRoom(db, bench),
+  recipes: recipesRoom(db, bench),
+  runs: runsRoom(db, bench),
   house: houseRoom(db),
   people: peopleRoom(db, bench),
   feed: feedRoom(db, bench),

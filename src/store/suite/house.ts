@@ -1,5 +1,6 @@
 import { celsius, expectOk, type Ids, idsFrom, ok, SeededRandom, SetClock, seconds } from '../../kernel/index.js'
 import type { Bench, Context, Rooms, Store, ThermometerRecord, TimeRecord } from '../../lab/index.js'
+import { eventOf, recipeOf, runOf } from './run-samples.js'
 
 /** Opens a store on empty data; the suites run the same over both engines. */
 export type Open = () => Promise<Store>
@@ -100,6 +101,7 @@ export async function furnished(store: Store, at: ReturnType<typeof world>): Pro
   const context = await newBench(store, at)
   const id = () => at.ids.next()
   const [film, gone, spirit, dial, check, device] = [id(), id(), id(), id(), id(), id()]
+  const [list, run] = [id(), id()]
   await keep(store, context, async (rooms) => {
     await rooms.times.addRevision(timeOf(film))
     await rooms.times.addRevision(timeOf(film, 2, { note: 'corrected', coefficient: null }))
@@ -123,6 +125,12 @@ export async function furnished(store: Store, at: ReturnType<typeof world>): Pro
     const seen = { tokenHash: `hash of ${device}`, pairedAt: NOON, lastSeenAt: null, removedAt: null }
     await rooms.people.addDevice({ ...seen, id: device, name: 'Phone' })
     await rooms.people.addPairingCode({ codeHash: `code of ${device}`, expiresAt: NOON + 600_000 }, NOON)
+    await rooms.recipes.addRevision(recipeOf(list))
+    await rooms.runs.add(runOf(run))
+    const heard = { receivedAt: NOON + 3, receivedBy: device, event: eventOf(id()) }
+    await rooms.runs.append(run, [heard], { state: 'running', startedAt: NOON, endedAt: null })
+    const verdict = { tank: 'A', density: 'thin', marks: ['streaks'], note: '' } as const
+    await rooms.runs.addVerdict({ ...verdict, marks: [...verdict.marks], id: id(), runId: run, at: NOON, by: 'owner' })
     await rooms.feed.tell({ kind: 'times', subject: film }, NOON)
     await rooms.feed.tell({ kind: 'thermometers', subject: spirit }, NOON + 1)
   })

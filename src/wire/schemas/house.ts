@@ -35,5 +35,9 @@ export const RestoreResult = z
   .meta({ id: 'RestoreResult' })
 export const DemoResult = z.object({ bench_id: Id }).meta({ id: 'DemoResult' })
 export const Health = z
-  .object({ status: z.literal('ready'), engine: z.enum(['sqlite', 'postgres']) })
+  .object({
+    status: z.literal('ready'),
+    engine: z.enum(['sqlite', 'postgres']),
+    now: InstantText.describe('The server’s clock, for devices that follow a run.'),
+  })
   .meta({ id: 'Health' })

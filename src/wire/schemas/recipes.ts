@@ -151,3 +151,5 @@ export const KeepRecipe = z
   .strictObject({ copied_from: Token.nullable().default(null), statement: RecipeStatement })
   .meta({ id: 'KeepRecipe' })
 export const CorrectRecipe = Seen.extend({ statement: RecipeStatement }).meta({ id: 'CorrectRecipe' })
+/** A word for a list that comes with the program, a UUID for one's own. */
+export const RecipeParams = z.object({ id: Token })

@@ -1,6 +1,52 @@
 // Written by scripts/generate-client.mjs from docs/openapi.json; changes made here are lost.
 import { address, send } from './transport.js'
 
+export type AbandonRunInput = {
+  reason: string
+}
+
+export type Act = {
+  id: string
+  name: string
+  reason: string
+  cautions:
+    | Array<'dark-until-fixed'
+    | 'never-into-developer'
+    | 'acid-splash'
+    | 'bleach-oxidiser'
+    | 'bleach-never-meets-fixer'
+    | 'no-rinse-between'
+    | 'keep-temperature'
+    | 'do-not-touch-emulsion'
+    | 'even-light'
+    | 'gloves'>
+  step: 'act'
+  kind: 'lid-off' | 'look' | 'squeeze' | 're-expose' | 'hang-up'
+  length: Length
+  within: number | null
+}
+
+export type ActInput = {
+  id: string
+  name: string
+  reason: string
+  cautions:
+    | Array<'dark-until-fixed'
+    | 'never-into-developer'
+    | 'acid-splash'
+    | 'bleach-oxidiser'
+    | 'bleach-never-meets-fixer'
+    | 'no-rinse-between'
+    | 'keep-temperature'
+    | 'do-not-touch-emulsion'
+    | 'even-light'
+    | 'gloves'>
+  step: 'act'
+  kind: 'lid-off' | 'look' | 'squeeze' | 're-expose' | 'hang-up'
+  length: LengthInput
+  within: number | null
+}
+
 export type AddCheckInput = {
   method: 'entered' | 'comparison' | 'ice' | 'boiling'
   read_c: number
@@ -17,7 +63,255 @@ export type AddClassSetInput = {
   }>
 }
 
+export type AddRunEventsInput = {
+  events: RunEventInput[]
+}
+
 export type AddThermometerInput = ThermometerStatementInput
+
+export type Agitation = {
+  kind: 'none'
+} | {
+  kind: 'continuous'
+} | {
+  kind: 'rotary'
+} | {
+  kind: 'turns'
+  opening: Turn | null
+  turn: Turn
+  every: number
+  first?: number
+} | {
+  kind: 'moments'
+  opening: Turn | null
+  moments: Array<{
+    at: number
+    turn: Turn
+  }>
+} | {
+  kind: 'then-continuous'
+  before: {
+    kind: 'none'
+  } | {
+    kind: 'continuous'
+  } | {
+    kind: 'rotary'
+  } | {
+    kind: 'turns'
+    opening: Turn | null
+    turn: Turn
+    every: number
+    first?: number
+  } | {
+    kind: 'moments'
+    opening: Turn | null
+    moments: Array<{
+      at: number
+      turn: Turn
+    }>
+  }
+  from: number
+}
+
+export type AgitationInput = {
+  kind: 'none'
+} | {
+  kind: 'continuous'
+} | {
+  kind: 'rotary'
+} | {
+  kind: 'turns'
+  opening: TurnInput | null
+  turn: TurnInput
+  every: number
+  first?: number
+} | {
+  kind: 'moments'
+  opening: TurnInput | null
+  moments: Array<{
+    at: number
+    turn: TurnInput
+  }>
+} | {
+  kind: 'then-continuous'
+  before: {
+    kind: 'none'
+  } | {
+    kind: 'continuous'
+  } | {
+    kind: 'rotary'
+  } | {
+    kind: 'turns'
+    opening: TurnInput | null
+    turn: TurnInput
+    every: number
+    first?: number
+  } | {
+    kind: 'moments'
+    opening: TurnInput | null
+    moments: Array<{
+      at: number
+      turn: TurnInput
+    }>
+  }
+  from: number
+}
+
+export type AskedConditionsInput = {
+  tank: string
+  offset?: number
+  temperatures?: Record<string, number>
+  room?: {
+    temperature: number
+    timeConstant: number
+  } | null
+  volume?: number | null
+  clearing?: number | null
+  checks?: number[]
+  overridesSpread?: boolean
+  development: {
+    from: 'kept'
+    time_id: IdInput
+    modifiers?: Array<{
+      name: 'agitation' | 'pre-wet' | 'repeat-use' | 'push-pull' | 'own-strips' | 'other'
+      factor: number
+      origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+      note?: string
+    }>
+    temperature: number
+    course?: Array<{
+      at: number
+      temperature: number
+    }>
+  } | {
+    from: 'own'
+    time: number
+    temperature: number | null
+  } | null
+}
+
+export type AskedTankInput = {
+  reels: number
+  on_reels: OnReelInput[]
+  developer?: string
+  dilution_parts?: number[] | null
+  recipe: RecipeInput
+  conditions: AskedConditionsInput
+}
+
+export type Bath = {
+  id: string
+  name: string
+  reason: string
+  cautions:
+    | Array<'dark-until-fixed'
+    | 'never-into-developer'
+    | 'acid-splash'
+    | 'bleach-oxidiser'
+    | 'bleach-never-meets-fixer'
+    | 'no-rinse-between'
+    | 'keep-temperature'
+    | 'do-not-touch-emulsion'
+    | 'even-light'
+    | 'gloves'>
+  step: 'bath'
+  kind:
+    | 'pre-wet'
+    | 'developer'
+    | 'single-bath'
+    | 'bath-a'
+    | 'bath-b'
+    | 'first-developer'
+    | 'colour-developer'
+    | 'second-developer'
+    | 'stop'
+    | 'rinse'
+    | 'reversal'
+    | 'pre-bleach'
+    | 'bleach'
+    | 'clear'
+    | 'fix'
+    | 'wash'
+    | 'wash-aid'
+    | 'wetting'
+  time: TimeLaw
+  agitation: Agitation
+  window: {
+    from: number
+    to: number
+    origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+  } | null
+  convention: {
+    starts: 'start-of-pour' | 'end-of-pour'
+    ends: 'start-of-drain' | 'end-of-drain'
+  }
+  handling: {
+    pour: Length
+    drain: Length
+    cap: Length
+    tap: Length | null
+  }
+  goesTo: 'bottle' | 'away' | 'waste-jug'
+  neverPartFromNext: boolean
+  mayStay: number
+}
+
+export type BathInput = {
+  id: string
+  name: string
+  reason: string
+  cautions:
+    | Array<'dark-until-fixed'
+    | 'never-into-developer'
+    | 'acid-splash'
+    | 'bleach-oxidiser'
+    | 'bleach-never-meets-fixer'
+    | 'no-rinse-between'
+    | 'keep-temperature'
+    | 'do-not-touch-emulsion'
+    | 'even-light'
+    | 'gloves'>
+  step: 'bath'
+  kind:
+    | 'pre-wet'
+    | 'developer'
+    | 'single-bath'
+    | 'bath-a'
+    | 'bath-b'
+    | 'first-developer'
+    | 'colour-developer'
+    | 'second-developer'
+    | 'stop'
+    | 'rinse'
+    | 'reversal'
+    | 'pre-bleach'
+    | 'bleach'
+    | 'clear'
+    | 'fix'
+    | 'wash'
+    | 'wash-aid'
+    | 'wetting'
+  time: TimeLawInput
+  agitation: AgitationInput
+  window: {
+    from: number
+    to: number
+    origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+  } | null
+  convention: {
+    starts: 'start-of-pour' | 'end-of-pour'
+    ends: 'start-of-drain' | 'end-of-drain'
+  }
+  handling: {
+    pour: LengthInput
+    drain: LengthInput
+    cap: LengthInput
+    tap: LengthInput | null
+  }
+  goesTo: 'bottle' | 'away' | 'waste-jug'
+  neverPartFromNext: boolean
+  mayStay: number
+}
 
 export type BenchView = {
   name: string
@@ -41,6 +335,11 @@ export type ClassSetResult = {
     read_c: number
     offset_c: number
   }>
+}
+
+export type CorrectRecipeInput = {
+  seen_revision: number
+  statement: RecipeStatementInput
 }
 
 export type CorrectThermometerInput = {
@@ -68,9 +367,18 @@ export type DeviceView = {
   last_seen_at: Instant | null
 }
 
+export type Equivalent = {
+  done_s: number
+  target_s: number
+  fraction: number
+  low: number
+  high: number
+}
+
 export type Health = {
   status: 'ready'
   engine: 'sqlite' | 'postgres'
+  now: Instant
 }
 
 /** UUID version 7. */
@@ -82,8 +390,48 @@ export type IdInput = string
 /** UTC, ISO 8601, milliseconds. */
 export type Instant = string
 
+export type JudgeRunInput = {
+  tank: string
+  density: 'thin' | 'right' | 'dense' | null
+  marks?: Array<'uneven' | 'streaks' | 'bubbles' | 'half-moons' | 'scratches' | 'drying-marks' | 'fogged' | 'milky'>
+  note?: string
+}
+
+export type KeepRecipeInput = {
+  copied_from?: string | null
+  statement: RecipeStatementInput
+}
+
 export type KeepTimesInput = {
   times: TimeStatementInput[]
+}
+
+export type KeptEvent = {
+  seq: number
+  received_at: Instant
+  event: RunEvent
+}
+
+export type Length = {
+  seconds: number
+  origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+}
+
+export type LengthInput = {
+  seconds: number
+  origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+}
+
+export type OnReel = {
+  film: string
+  exposure_index: number | null
+  label: string
+}
+
+export type OnReelInput = {
+  film: string
+  exposure_index?: number | null
+  label?: string
 }
 
 export type PairingCode = {
@@ -140,6 +488,27 @@ export type PastedTextInput = {
   text: string
 }
 
+export type PlannedTank = {
+  reels: number
+  on_reels: OnReel[]
+  developer: string
+  dilution_parts: number[] | null
+  recipe: Recipe
+  conditions: TankConditions
+  time: {
+    time_id: Id
+    revision: number
+    source_words: string
+  } | null
+}
+
+export type PlanRunInput = {
+  practice?: 1 | 5 | 20 | null
+  note?: string
+  thermometer_id?: IdInput | null
+  tanks: AskedTankInput[]
+}
+
 /** What was wrong, with the value, and what would be right. */
 export type Problem = {
   code: string
@@ -149,10 +518,474 @@ export type Problem = {
   help: string
 }
 
+export type Recipe = {
+  name: string
+  process: 'black-and-white' | 'black-and-white-reversal' | 'colour-negative' | 'colour-reversal'
+  steps: Array<Bath | Act>
+  about: string
+  id: string
+}
+
+export type RecipeInput = {
+  name: string
+  process: 'black-and-white' | 'black-and-white-reversal' | 'colour-negative' | 'colour-reversal'
+  steps: Array<BathInput | ActInput>
+  about: string
+  id: string
+}
+
+export type RecipeRecord = {
+  id: string
+  shipped: boolean
+  revision: number | null
+  saved_at: Instant | null
+  removed: boolean
+  copied_from: string | null
+  recipe: Recipe
+}
+
+export type RecipeRecords = {
+  recipes: RecipeRecord[]
+}
+
+export type RecipeStatementInput = {
+  name: string
+  process: 'black-and-white' | 'black-and-white-reversal' | 'colour-negative' | 'colour-reversal'
+  steps: Array<BathInput | ActInput>
+  about: string
+}
+
 export type RestoreResult = {
   tables: number
   rows: number
   data_version: number
+}
+
+export type Run = {
+  id: Id
+  planned_at: Instant
+  state: 'planned' | 'running' | 'finished' | 'abandoned'
+  started_at: Instant | null
+  ended_at: Instant | null
+  verdicts: RunVerdict[]
+  outcome: TankOutcome[]
+  plan: RunPlan
+  events: KeptEvent[]
+  last_seq: number
+}
+
+export type RunEvent = {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'started'
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'poured-in'
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'poured-out'
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'reading'
+  temperature: number
+  confirmed: boolean
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'step-done'
+  clearing?: number | null
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'skipped'
+  reason: string
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'mishap'
+  mishap:
+    | 'fixer-first'
+    | 'developer-short'
+    | 'wrong-dilution'
+    | 'lid-came-off'
+    | 'tank-leaks'
+    | 'stop-skipped'
+    | 'power-or-phone-dead'
+  referenceTime?: number | null
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'noted'
+  text: string
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'retracted'
+  of: Id
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'abandoned'
+  reason: string
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'finished'
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'resumed'
+  previous: {
+    life: string
+    monotonicMs: number
+    wallMs: number
+    serverOffsetMs: number | null
+  }
+} | {
+  id: Id
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'clock-settled'
+  choice: 'by-wall' | 'continued'
+}
+
+export type RunEventInput = {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'started'
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'poured-in'
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'poured-out'
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'reading'
+  temperature: number
+  confirmed: boolean
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'step-done'
+  clearing?: number | null
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'skipped'
+  reason: string
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'mishap'
+  mishap:
+    | 'fixer-first'
+    | 'developer-short'
+    | 'wrong-dilution'
+    | 'lid-came-off'
+    | 'tank-leaks'
+    | 'stop-skipped'
+    | 'power-or-phone-dead'
+  referenceTime?: number | null
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'noted'
+  text: string
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'retracted'
+  of: IdInput
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'abandoned'
+  reason: string
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'finished'
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'resumed'
+  previous: {
+    life: string
+    monotonicMs: number
+    wallMs: number
+    serverOffsetMs: number | null
+  }
+} | {
+  id: IdInput
+  device: string
+  life: string
+  monotonicMs: number
+  wallMs: number
+  serverOffsetMs: number | null
+  statedMs?: number | null
+  tank: string
+  bath: number | null
+  actor: string
+  kind: 'clock-settled'
+  choice: 'by-wall' | 'continued'
+}
+
+export type RunEvents = {
+  events: KeptEvent[]
+  last_seq: number
+}
+
+export type RunPlan = {
+  practice: 1 | 5 | 20 | null
+  note: string
+  thermometer: {
+    id: Id
+    name: string
+  } | null
+  tanks: PlannedTank[]
+}
+
+export type RunSummaries = {
+  runs: RunSummary[]
+  more: boolean
+}
+
+export type RunSummary = {
+  id: Id
+  planned_at: Instant
+  state: 'planned' | 'running' | 'finished' | 'abandoned'
+  started_at: Instant | null
+  ended_at: Instant | null
+  verdicts: RunVerdict[]
+  outcome: TankOutcome[]
+  practice: 1 | 5 | 20 | null
+  tanks: Array<{
+    tank: string
+    recipe_name: string
+    process: 'black-and-white' | 'black-and-white-reversal' | 'colour-negative' | 'colour-reversal'
+    on_reels: OnReel[]
+    developer: string
+    dilution_parts: number[] | null
+    temperature_c: number | null
+    time_s: number | null
+  }>
+}
+
+export type RunVerdict = {
+  tank: string
+  density: 'thin' | 'right' | 'dense' | null
+  marks: Array<'uneven' | 'streaks' | 'bubbles' | 'half-moons' | 'scratches' | 'drying-marks' | 'fogged' | 'milky'>
+  note: string
+  id: Id
+  at: Instant
+  by: string
+  stands: boolean
 }
 
 export type SettingsInput = {
@@ -170,6 +1003,45 @@ export type SheetPoint = {
 export type SheetPointInput = {
   temperature_c: number
   time_s: number
+}
+
+export type TankConditions = {
+  tank: string
+  offset?: number
+  temperatures?: Record<string, number>
+  room?: {
+    temperature: number
+    timeConstant: number
+  } | null
+  volume?: number | null
+  clearing?: number | null
+  checks?: number[]
+  overridesSpread?: boolean
+  development: {
+    from: 'basis'
+    basis: TimeBasis
+    modifiers?: Array<{
+      name: 'agitation' | 'pre-wet' | 'repeat-use' | 'push-pull' | 'own-strips' | 'other'
+      factor: number
+      origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+      note?: string
+    }>
+    temperature: number
+    course?: Array<{
+      at: number
+      temperature: number
+    }>
+  } | {
+    from: 'own'
+    time: number
+    temperature: number | null
+  } | null
+}
+
+export type TankOutcome = {
+  tank: string
+  phase: 'not-started' | 'running' | 'done' | 'abandoned'
+  equivalent: Equivalent | null
 }
 
 export type TemperatureRange = {
@@ -243,6 +1115,72 @@ export type TimeAnswer = {
     line: string
     source: string
   }>
+}
+
+export type TimeBasis = {
+  kind: 'ordinary' | 'single-bath' | 'fixed'
+  law: 'exponential' | 'arrhenius'
+  points: Array<{
+    temperature: number
+    time: number
+  }>
+  developerClass:
+    | 'unknown'
+    | 'metol'
+    | 'hydroquinone'
+    | 'metol-hydroquinone'
+    | 'phenidone-ascorbate'
+    | 'pyro'
+    | 'glycin'
+    | 'p-aminophenol'
+  coefficient: {
+    value: number
+    low: number
+    high: number
+    origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+  }
+  usable: {
+    from: number
+    to: number
+  }
+  window: {
+    from: number
+    to: number
+  } | null
+  reference: {
+    temperature: number
+    time: number
+  }
+}
+
+export type TimeLaw = {
+  law: 'by-developing-time'
+} | {
+  law: 'fixed'
+  seconds: number
+  origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+} | {
+  law: 'by-clearing'
+  multiple: number
+  assumed: number
+  least: number
+  most: number
+  origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+}
+
+export type TimeLawInput = {
+  law: 'by-developing-time'
+} | {
+  law: 'fixed'
+  seconds: number
+  origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+} | {
+  law: 'by-clearing'
+  multiple: number
+  assumed: number
+  least: number
+  most: number
+  origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
 }
 
 export type TimeRecord = {
@@ -325,6 +1263,24 @@ export type TodayView = {
   }>
 }
 
+export type Turn = {
+  by: 'seconds'
+  seconds: number
+} | {
+  by: 'inversions'
+  count: number
+  secondsEach: number
+}
+
+export type TurnInput = {
+  by: 'seconds'
+  seconds: number
+} | {
+  by: 'inversions'
+  count: number
+  secondsEach: number
+}
+
 export type RemoveTimeBody = {
   seen_revision: number
 }
@@ -357,6 +1313,38 @@ export type UndoThermometerBody = {
 }
 
 export type WithdrawCheckBody = Record<string, never>
+
+export type RemoveRecipeBody = {
+  seen_revision: number
+}
+
+export type UndoRecipeBody = {
+  seen_revision: number
+}
+
+export type ListRunsQuery = {
+  film?: string
+  ended?: 'true' | 'false'
+  practice?: 'true' | 'false'
+  before?: IdInput
+  limit?: number
+}
+
+export type RunEventsQuery = {
+  after?: number
+}
+
+export type FollowRunQuery = {
+  after?: number
+}
+
+export type RunSheetQuery = {
+  paper?: 'A4' | 'Letter'
+}
+
+export type RunRecordQuery = {
+  paper?: 'A4' | 'Letter'
+}
 
 export type OpenDemoBody = Record<string, never>
 
@@ -436,6 +1424,61 @@ export const withdrawCheck = (id: string, body: WithdrawCheckBody) =>
 
 /** Several thermometers in one beaker: offsets for all. */
 export const addClassSet = (body: AddClassSetInput) => send<ClassSetResult>('POST', '/api/class-sets', { body })
+
+/** All lists of baths: those that come with the program, then one’s own. */
+export const listRecipes = () => send<RecipeRecords>('GET', '/api/recipes')
+
+/** Keeps a list of baths of one’s own. */
+export const keepRecipe = (body: KeepRecipeInput) => send<RecipeRecord>('POST', '/api/recipes', { body })
+
+/** Changes a list of one’s own; runs keep the list they were made by. */
+export const correctRecipe = (id: string, body: CorrectRecipeInput) =>
+  send<RecipeRecord>('PUT', `/api/recipes/${encodeURIComponent(id)}`, { body })
+
+/** Removes a list of one’s own; undo brings it back. */
+export const removeRecipe = (id: string, body: RemoveRecipeBody) =>
+  send<RecipeRecord>('DELETE', `/api/recipes/${encodeURIComponent(id)}`, { body })
+
+/** Goes back to the state before the last change. */
+export const undoRecipe = (id: string, body: UndoRecipeBody) =>
+  send<RecipeRecord>('POST', `/api/recipes/${encodeURIComponent(id)}/undo`, { body })
+
+/** Runs, newest first; by film, a page at a time. */
+export const listRuns = (query: ListRunsQuery = {}) => send<RunSummaries>('GET', address('/api/runs', query))
+
+/** Plans a run: checked, with copies of its lists and times. */
+export const planRun = (body: PlanRunInput) => send<Run>('POST', '/api/runs', { body })
+
+/** One run with everything that happened. */
+export const getRun = (id: string) => send<Run>('GET', `/api/runs/${encodeURIComponent(id)}`)
+
+/** What happened after a number that was seen. */
+export const runEvents = (id: string, query: RunEventsQuery = {}) =>
+  send<RunEvents>('GET', address(`/api/runs/${encodeURIComponent(id)}/events`, query))
+
+/** Adds what happened; an event sent twice is there once. */
+export const addRunEvents = (id: string, body: AddRunEventsInput) =>
+  send<RunEvents>('POST', `/api/runs/${encodeURIComponent(id)}/events`, { body })
+
+/** Where to open: Events of a run as they come in; replays after Last-Event-ID, else after `after`. */
+export const followRunAddress = (id: string, query: FollowRunQuery = {}): string =>
+  address(`/api/runs/${encodeURIComponent(id)}/live`, query)
+
+/** Where to open: The bench sheet of a plan, to print: it can finish the run with a wall clock and a pencil. */
+export const runSheetAddress = (id: string, query: RunSheetQuery = {}): string =>
+  address(`/api/runs/${encodeURIComponent(id)}/sheet.pdf`, query)
+
+/** Where to open: What became of a run, to print. */
+export const runRecordAddress = (id: string, query: RunRecordQuery = {}): string =>
+  address(`/api/runs/${encodeURIComponent(id)}/record.pdf`, query)
+
+/** Gives up every tank of a run that is not done, with a reason. */
+export const abandonRun = (id: string, body: AbandonRunInput) =>
+  send<Run>('POST', `/api/runs/${encodeURIComponent(id)}/abandon`, { body })
+
+/** Says what the negatives of a tank look like; a later word corrects an earlier one. */
+export const judgeRun = (id: string, body: JudgeRunInput) =>
+  send<Run>('POST', `/api/runs/${encodeURIComponent(id)}/verdicts`, { body })
 
 /** The bench, its settings and who is asking. */
 export const getBench = () => send<BenchView>('GET', '/api/bench')

@@ -1,0 +1,92 @@
+import { failed, type Instant, ok, problem, type Result } from '../../kernel/index.js'
+import { fold, follow, type RunEvent } from '../../score/index.js'
+import type { KeptEvent, Run as View } from '../../wire/index.js'
+import type { Context } from '../context.js'
+import type { Rooms } from '../store.js'
+import type { Progress, Received, RunRecord } from './port.js'
+import { followed, runView } from './queries.js'
+import { fits, progressOf, sameEvent } from './rules.js'
+import { viewOfEvent } from './shape.js'
+import { standingRun } from './standing.js'
+
+/**
+ * Adds what happened, all of it or none. An event whose id this run has already is there once, in whatever batch and
+ * from whatever device it comes; one that says something else under a known id, or is known to another run, is
+ * refused. Order of arrival does not matter. Runs that are over still take events: a phone may come late.
+ */
+export async function addRunEvents(
+  context: Context,
+  rooms: Rooms,
+  id: string,
+  events: readonly RunEvent[],
+): Promise<Result<{ events: KeptEvent[]; last_seq: number }>> {
+  const run = await standingRun(rooms, id, true)
+  if (!run.ok) return run
+  for (const [i, event] of events.entries()) {
+    const fit = fits(run.value.plan, event)
+    if (!fit.ok) return failed({ ...fit.problem, field: `events[${i}].${fit.problem.field}` })
+  }
+  const fresh = await freshOf(rooms, id, events)
+  if (!fresh.ok) return fresh
+  if (fresh.value.length > 0) await append(context, rooms, run.value, fresh.value)
+  const kept = new Map((await rooms.runs.events(id, 0)).map((one) => [one.event.id, one]))
+  const sent = [...new Set(events.map((event) => event.id))].map((one) => viewOfEvent(kept.get(one) as Received))
+  return ok({ events: sent, last_seq: run.value.lastSeq + fresh.value.length })
+}
+
+/** Of the events sent, those that this run has not got, each once. */
+async function freshOf(rooms: Rooms, runId: string, events: readonly RunEvent[]): Promise<Result<RunEvent[]>> {
+  const known = await rooms.runs.known(events.map(({ id }) => id))
+  const elsewhere = known.find((one) => one.runId !== runId)
+  if (elsewhere !== undefined) return failed(problem('run.event-elsewhere', { id: elsewhere.received.event.id }))
+  const seen = new Map(known.map(({ received }) => [received.event.id, received.event]))
+  const fresh: RunEvent[] = []
+  for (const event of events) {
+    const before = seen.get(event.id)
+    if (before === undefined) fresh.push(event)
+    else if (!sameEvent(before, event)) return failed(problem('run.event-differs', { id: event.id }))
+    seen.set(event.id, event)
+  }
+  return ok(fresh)
+}
+
+async function append(context: Context, rooms: Rooms, run: RunRecord, fresh: readonly RunEvent[]): Promise<void> {
+  const now = context.clock.now()
+  const before = (await rooms.runs.events(run.id, 0)).map(({ event }) => event)
+  const received = fresh.map((event) => ({ receivedAt: now, receivedBy: context.actor.id, event }))
+  await rooms.runs.append(run.id, received, progressWith(run, [...before, ...fresh], now))
+  await rooms.feed.tell({ kind: 'runs', subject: run.id }, now)
+}
+
+function progressWith(run: RunRecord, events: readonly RunEvent[], now: Instant): Progress {
+  const { score } = followed(run, [], now)
+  const state = fold(score, events)
+  return progressOf(state, follow(score, state, now))
+}
+
+/** Gives up every tank that is not done. */
+export async function abandonRun(context: Context, rooms: Rooms, id: string, reason: string): Promise<Result<View>> {
+  const run = await standingRun(rooms, id, true)
+  if (!run.ok) return run
+  const now = context.clock.now()
+  const events = (await rooms.runs.events(id, 0)).map(({ event }) => event)
+  const open = openTanks(run.value, events, now)
+  if (open.length === 0) return failed(problem('run.over'))
+  const fresh = open.map((tank) => abandoned(context, tank, reason))
+  await append(context, rooms, run.value, fresh)
+  const after = await rooms.runs.run(id)
+  return ok(await runView(rooms, after as RunRecord, now))
+}
+
+function openTanks(run: RunRecord, events: readonly RunEvent[], now: Instant): string[] {
+  const { score, following } = followed(run, events, now)
+  const over = following.tanks.filter(({ phase }) => phase === 'done' || phase === 'abandoned')
+  return score.tanks.map(({ tank }) => tank.tank).filter((name) => !over.some(({ tank }) => tank === name))
+}
+
+/** Written by the server itself, whose clock is its own. */
+function abandoned(context: Context, tank: string, reason: string): RunEvent {
+  const now = context.clock.now()
+  const clocks = { device: 'server', life: 'server', monotonicMs: 0, wallMs: now, serverOffsetMs: now, statedMs: now }
+  return { kind: 'abandoned', reason, id: context.ids.next(), ...clocks, tank, bath: null, actor: context.actor.id }
+}

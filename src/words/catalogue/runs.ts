@@ -1,0 +1,21 @@
+/** What people say of their negatives, and what a run is called. */
+export const runsWords = {
+  'run.title': (p: { films: string; recipe: string }) => (p.films === '' ? p.recipe : `${p.films}: ${p.recipe}`),
+  'run.on-reel': (p: { film: string; exposureIndex: number | null; label: string }) =>
+    [p.film, p.exposureIndex === null ? '' : `at ${p.exposureIndex}`, p.label === '' ? '' : `(${p.label})`]
+      .filter(Boolean)
+      .join(' '),
+  'run.verdict': (p: { tank: string; said: string; note: string }) =>
+    [`${p.tank}: ${p.said === '' ? 'no verdict' : p.said}.`, p.note].filter(Boolean).join(' '),
+  'run.verdict.thin': (_: object) => 'thin',
+  'run.verdict.right': (_: object) => 'right',
+  'run.verdict.dense': (_: object) => 'dense',
+  'run.mark.uneven': (_: object) => 'uneven',
+  'run.mark.streaks': (_: object) => 'streaks',
+  'run.mark.bubbles': (_: object) => 'bubble marks',
+  'run.mark.half-moons': (_: object) => 'half-moon kinks',
+  'run.mark.scratches': (_: object) => 'scratches',
+  'run.mark.drying-marks': (_: object) => 'drying marks',
+  'run.mark.fogged': (_: object) => 'fogged',
+  'run.mark.milky': (_: object) => 'milky',
+} as const
