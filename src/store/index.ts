@@ -37,5 +37,6 @@ export async function openStore(
   }
 }
 
+export { linesOf } from './backup/lines.js'
 export { NEWEST as newestDataVersion } from './migrations/index.js'
 export { listeningFile, readDatabase } from './where.js'

@@ -1,9 +1,9 @@
 import { createWriteStream } from 'node:fs'
 import { type FileHandle, open, rename, unlink } from 'node:fs/promises'
-import { createInterface } from 'node:readline'
 import { Readable } from 'node:stream'
 import { pipeline } from 'node:stream/promises'
 import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { linesOf } from '../../store/index.js'
 import { openData } from '../data/open.js'
 import { askServer } from '../data/server.js'
 import { type Output, refuse } from '../output.js'
@@ -71,7 +71,7 @@ async function restoreFrom(file: FileHandle): Promise<Result<{ rows: number }>> 
   if (data.value.kind === 'server') return toServer(data.value.base, stream)
   const { store } = data.value
   try {
-    return await store.restore(createInterface({ input: stream }))
+    return await store.restore(linesOf(stream))
   } finally {
     await store.close()
   }

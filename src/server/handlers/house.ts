@@ -1,10 +1,10 @@
 import { Readable } from 'node:stream'
 import { instantText, ok } from '../../kernel/index.js'
 import { benchView, changeSettings, openDemo, removeDemo, today } from '../../lab/index.js'
+import { linesOf } from '../../store/index.js'
 import { type Handlers, read, write } from '../call.js'
 import { streamFeed } from '../feed.js'
 import { settle } from '../house.js'
-import { linesOf } from '../lines.js'
 import { BENCH_COOKIE } from '../who.js'
 
 type Names =

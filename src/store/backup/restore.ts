@@ -3,7 +3,6 @@ import { createReadStream, createWriteStream, type WriteStream } from 'node:fs'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { createInterface } from 'node:readline'
 import { finished } from 'node:stream/promises'
 import { failed, type Instant, ok, type Result } from '../../kernel/index.js'
 import { type Engine, reasonOf } from '../engines/engine.js'
@@ -12,6 +11,7 @@ import { NEWEST } from '../migrations/index.js'
 import type { Db } from '../schema.js'
 import { tablesFromTheLeaves } from '../tables.js'
 import type { Head, Row, RowLine } from './format.js'
+import { linesOf } from './lines.js'
 import { checkLines, unreadable } from './read.js'
 
 export interface Restored {
@@ -92,7 +92,7 @@ async function insertAll(db: Db, file: string): Promise<void> {
         .execute()
     batch = []
   }
-  for await (const text of createInterface({ input: createReadStream(file), crlfDelay: Number.POSITIVE_INFINITY })) {
+  for await (const text of linesOf(createReadStream(file))) {
     const { t, r } = JSON.parse(text) as RowLine
     if (t !== table || batch.length === BATCH) await put()
     table = t
