@@ -4,7 +4,7 @@ import { textWidth, wrapped } from './boxes.js'
 import { type Course, courseOf } from './course.js'
 import { fromBench, temperatureSpan, timeSpan, toBench } from './domain.js'
 import { linearScale, logScale, type Scale } from './scales.js'
-import { degreeStep, multiples, timeTicks } from './ticks.js'
+import { finestDegrees, multiples, timeTicks } from './ticks.js'
 
 export interface Tick {
   readonly value: number
@@ -39,24 +39,32 @@ interface Asking {
 
 const NARROW = '\u202f'
 
-export function frameFor({ basis, asked, units, size, caption, textSize }: Asking): Frame {
-  const lines = wrapped(caption, textSize, size.width)
+/** Room that a figure on the temperature axis gets, in sizes: the widest with its unit takes its half and its neighbour's. */
+const PER_FIGURE = 2.6
+
+/** The axes lie in what their own figures leave of the width, so the steps of degrees are tried with those in place. */
+export function frameFor(asking: Asking): Frame {
+  const least = PER_FIGURE * asking.textSize
+  return finestDegrees(
+    (step) => framed(asking, step),
+    ({ left, right, temperatureTicks }) => right - left >= least * (temperatureTicks.length - 1),
+  )
+}
+
+/** The frame whose temperature axis goes by `step` degrees of the bench. */
+function framed({ basis, asked, units, size, caption, textSize }: Asking, step: number): Frame {
+  const span = temperatureSpan(basis, asked, units, step)
+  const degrees = ticksOfDegrees(span, step, units)
+  const right = size.width - textWidth(degrees.at(-1)?.text ?? '', textSize) / 2 - 1
+  // The caption ends where the axis does.
+  const lines = wrapped(caption, textSize, right)
   const top = 2 * textSize
   const bottom = size.height - (1.9 + 1.3 * lines.length) * textSize
-  const step = degreeStep((degrees) => {
-    const { from, to } = temperatureSpan(basis, asked, units, degrees)
-    const steps = (toBench(to, units) - toBench(from, units)) / degrees
-    // The gutter of the other axis and the half of the last figure that hangs over take six sizes together.
-    return (size.width - 6 * textSize) / steps >= 2.6 * textSize
-  })
-  const span = temperatureSpan(basis, asked, units, step)
   const course = courseOf(basis, span.from, span.to)
   const times = timeSpan(basis, asked, course)
   const time = logScale(times.from, times.to, bottom, top)
   const clock = written(timeTicks(time, 1.7 * textSize))
-  const degrees = ticksOfDegrees(span, step, units)
   const left = Math.max(...clock.map(({ text }) => textWidth(text, textSize))) + 0.8 * textSize
-  const right = size.width - textWidth(degrees.at(-1)?.text ?? '', textSize) / 2 - 1
   return {
     left,
     right,

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { logScale } from './scales.js'
-import { degreeStep, multiples, roundSpan, timeTicks } from './ticks.js'
+import { finestDegrees, multiples, roundSpan, timeTicks } from './ticks.js'
 
 describe('ticks', () => {
   it('are whole minutes from 5 to 15 min, as far apart as asked', () => {
@@ -35,9 +35,9 @@ describe('ticks', () => {
   })
 
   it('step by what a thermometer counts in', () => {
-    expect([60, 30, 16, 8, 1].map((perDegree) => degreeStep((step) => step * perDegree >= 36))).toEqual([
-      1, 2, 5, 5, 20,
-    ])
+    const wide = (perDegree: number) => (step: number) => step * perDegree >= 36
+    const steps = [60, 30, 16, 8, 1].map((perDegree) => finestDegrees((step) => step, wide(perDegree)))
+    expect(steps).toEqual([1, 2, 5, 5, 20])
     expect(multiples(2, 15.5, 22)).toEqual([16, 18, 20, 22])
     expect(multiples(5, -7, 6)).toEqual([-5, 0, 5])
   })

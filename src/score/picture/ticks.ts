@@ -1,7 +1,8 @@
 import type { Scale } from './scales.js'
 
 /** Steps of a thermometer's scale that people count in, in its own degrees. */
-const DEGREE_STEPS = [1, 2, 5, 10, 20]
+const DEGREE_STEPS = [1, 2, 5, 10]
+const COARSEST = 20
 
 /** Steps of a clock, in seconds, coarse to fine: a coarse one is written before the finer ones fill the gaps. */
 const CLOCK_STEPS = [36_000, 7200, 3600, 1800, 600, 300, 120, 60, 30, 15, 5, 1]
@@ -9,8 +10,14 @@ const CLOCK_STEPS = [36_000, 7200, 3600, 1800, 600, 300, 120, 60, 30, 15, 5, 1]
 /** An axis that has ticks enough takes no finer step than this part of it; a few stray figures would only confuse. */
 const FINEST = 14
 
-/** The finest step of degrees for which `fits` says that its figures keep apart; the coarsest when none does. */
-export const degreeStep = (fits: (step: number) => boolean): number => DEGREE_STEPS.find(fits) ?? 20
+/** An axis made `by` the finest step of degrees for which it `fits`, its figures apart; by the coarsest when none does. */
+export function finestDegrees<Axis>(by: (step: number) => Axis, fits: (axis: Axis) => boolean): Axis {
+  for (const step of DEGREE_STEPS) {
+    const axis = by(step)
+    if (fits(axis)) return axis
+  }
+  return by(COARSEST)
+}
 
 /** Multiples of `step` from `from` to `to`, both included. */
 export function multiples(step: number, from: number, to: number): number[] {

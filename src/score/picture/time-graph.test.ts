@@ -176,6 +176,14 @@ describe('any basis', () => {
       return pairs.map(([at], i) => ({ temperature: celsius(at), time: seconds(times[i] as number) }))
     })
 
+  it('keeps its figures apart and its caption inside at any width, also where long times crowd the axis of degrees', () => {
+    const of = basis({ kind: 'ordinary', points: points([13, 360], [38, 5]) })
+    const faulty = Array.from({ length: 61 }, (_, i) => 300 + i).flatMap((width) =>
+      faults(draw(of, null, 'us', { width, height: 320 })).map((fault) => `${width}: ${fault}`),
+    )
+    expect(faulty).toEqual([])
+  })
+
   it('is drawn in finite numbers, its labels inside and apart', () => {
     let drawn = 0
     fc.assert(
