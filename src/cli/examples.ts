@@ -13,6 +13,25 @@ export const examples = {
 
   0:00 to 8:00, 20.0 °C to 24.0 °C: 9:40
   Mean rate 1.2079, summed moment by moment: warm minutes gain more than cold ones lose.`,
+  score: `  $ wetside score three-bath-water-stop --developer-time 8:00
+  Three baths, water stop: nine baths in 38:59; hands are busy for 10:43 of it.
+     0:00  Developer in
+     1:15  Developer: turn for 5 s, 7 times, the last at 7:15
+     8:05  Developer out, water stop in
+     9:05  Water stop: turn for 18 s
+     9:23  Water stop out, fix in
+    10:51  Fix: turn for 5 s, 8 times, the last at 14:21
+    11:56  Lid off
+    12:26  Look for clearing
+    14:41  Fix out, wash in
+    15:59  Wash: change the water
+    20:17  Wash: change the water
+    25:35  Wash: change the water
+    30:53  Wash: change the water
+    36:11  Wash out, wetting agent in
+    37:29  Wetting agent out
+    37:39  Wipe or let run off
+    37:59  Hang up`,
   thermometer: `  $ wetside thermometer --read 21.0C --check 20.4=20.0
   It reads 21.0 °C; the bath is 20.6 °C.`,
   table: `  < Corvane 400  18C  20C\\nEI 400  11½  9½

@@ -50,6 +50,14 @@ function program(output: Output, done: (code: number) => void): Command {
   ).action(async (file: string | undefined, options: Common) =>
     done(await (await import('./commands/dose.js')).dose(file, options, output)),
   )
+  answering(
+    stated(add('score <list>', 'The score of a list of baths, every job at its second: an id, or a file of JSON.')),
+  )
+    .option('--developer-time <time>', 'developing time, when no points are given')
+    .option('--at <temperature>', 'temperature of the developer')
+    .action(async (list: string, options: object) =>
+      done(await (await import('./commands/score.js')).score(list, options, output)),
+    )
   answering(add('thermometer', 'The true temperature behind a reading.'))
     .option('--read <temperature>', 'what it reads')
     .option('-c, --check <read=true>', 'a check: what it read and what was true; repeat for more', many, [])

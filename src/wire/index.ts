@@ -27,6 +27,7 @@ export type TimeStatement = z.output<typeof times.TimeStatement>
 export type TimeRecord = z.output<typeof times.TimeRecord>
 export type TimeAnswer = z.output<typeof times.TimeAnswer>
 export type DoseAnswer = z.output<typeof publishing.DoseAnswer>
+export type ScoreAnswer = z.output<typeof publishing.ScoreAnswer>
 export type ThermometerAnswer = z.output<typeof publishing.ThermometerAnswer>
 export type PastedReading = z.output<typeof times.PastedReading>
 export type ThermometerStatement = z.output<typeof kit.ThermometerStatement>

@@ -14,6 +14,8 @@ describe('--json prints what its published schema says', () => {
     ['dose-answer', ['dose', '--point', '20C 8:00', '--json'], READINGS],
     ['thermometer-answer', ['thermometer', '--read', '21C', '--json']],
     ['thermometer-answer', ['thermometer', '--read', '40C', '-c', '20.4=20.0', '-c', '30.1=30', '--json']],
+    ['score-answer', ['score', 'colour-negative', '--json']],
+    ['score-answer', ['score', 'three-bath-acid-stop', '--at', '19C', ...POINTS, '--json']],
     ['pasted-reading', ['table', '--json'], 'Tarn 100 18C 20C\n100 10:15 1o\n'],
   ]
   it.each(cases)('%s: %j', async (schema, argv, input) => {

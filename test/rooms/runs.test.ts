@@ -11,6 +11,7 @@ import {
   keepTimes,
   listRecipes,
   listRuns,
+  openDemo,
   planRun,
   removeRecipe,
   undoRecipe,
@@ -286,5 +287,22 @@ describe('the list of runs', () => {
       [ids[3], ['dense']],
       [ids[5], []],
     ])
+  })
+})
+
+describe('the demo bench', () => {
+  it('has a run that is done, a little over, with its verdict, and one that waits', async () => {
+    const bench = await open(43)
+    const demo = { ...bench.context, bench: bench.context.ids.next() }
+    expectOk(await bench.store.write(demo, null, (rooms) => openDemo(demo, rooms)))
+    const { runs } = await bench.store.read(demo.bench, (rooms) => listRuns(rooms, ALL, NOON))
+    expect(runs.map(({ state, verdicts }) => [state, verdicts.map(({ density }) => density)])).toEqual([
+      ['planned', []],
+      ['finished', ['right']],
+    ])
+    const fraction = runs[1]?.outcome[0]?.equivalent?.fraction ?? 0
+    // 0.4 °C and 4 s too much, on 9:30: some two per cent.
+    expect(fraction).toBeGreaterThan(1.01)
+    expect(fraction).toBeLessThan(1.05)
   })
 })

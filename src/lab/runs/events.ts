@@ -1,5 +1,5 @@
 import { failed, type Instant, ok, problem, type Result } from '../../kernel/index.js'
-import { fold, follow, type RunEvent } from '../../score/index.js'
+import type { RunEvent } from '../../score/index.js'
 import type { KeptEvent, Run as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
@@ -26,42 +26,55 @@ export async function addRunEvents(
     const fit = fits(run.value.plan, event)
     if (!fit.ok) return failed({ ...fit.problem, field: `events[${i}].${fit.problem.field}` })
   }
-  const fresh = await freshOf(rooms, id, events)
+  const before = await rooms.runs.events(id, 0)
+  const fresh = await freshOf(rooms, id, before, events)
   if (!fresh.ok) return fresh
-  if (fresh.value.length > 0) await append(context, rooms, run.value, fresh.value)
-  const kept = new Map((await rooms.runs.events(id, 0)).map((one) => [one.event.id, one]))
+  const added = fresh.value.length === 0 ? [] : await append(context, rooms, run.value, before, fresh.value)
+  const kept = new Map([...before, ...added].map((one) => [one.event.id, one]))
   const sent = [...new Set(events.map((event) => event.id))].map((one) => viewOfEvent(kept.get(one) as Received))
-  return ok({ events: sent, last_seq: run.value.lastSeq + fresh.value.length })
+  return ok({ events: sent, last_seq: run.value.lastSeq + added.length })
 }
 
 /** Of the events sent, those that this run has not got, each once. */
-async function freshOf(rooms: Rooms, runId: string, events: readonly RunEvent[]): Promise<Result<RunEvent[]>> {
-  const known = await rooms.runs.known(events.map(({ id }) => id))
-  const elsewhere = known.find((one) => one.runId !== runId)
-  if (elsewhere !== undefined) return failed(problem('run.event-elsewhere', { id: elsewhere.received.event.id }))
-  const seen = new Map(known.map(({ received }) => [received.event.id, received.event]))
+async function freshOf(
+  rooms: Rooms,
+  runId: string,
+  before: readonly Received[],
+  events: readonly RunEvent[],
+): Promise<Result<RunEvent[]>> {
+  const seen = new Map(before.map(({ event }) => [event.id, event]))
   const fresh: RunEvent[] = []
   for (const event of events) {
-    const before = seen.get(event.id)
-    if (before === undefined) fresh.push(event)
-    else if (!sameEvent(before, event)) return failed(problem('run.event-differs', { id: event.id }))
+    const known = seen.get(event.id)
+    if (known === undefined) fresh.push(event)
+    else if (!sameEvent(known, event)) return failed(problem('run.event-differs', { id: event.id }))
     seen.set(event.id, event)
   }
-  return ok(fresh)
+  const elsewhere = await rooms.runs.elsewhere(
+    runId,
+    fresh.map(({ id }) => id),
+  )
+  return elsewhere === null ? ok(fresh) : failed(problem('run.event-elsewhere', { id: elsewhere }))
 }
 
-async function append(context: Context, rooms: Rooms, run: RunRecord, fresh: readonly RunEvent[]): Promise<void> {
+async function append(
+  context: Context,
+  rooms: Rooms,
+  run: RunRecord,
+  before: readonly Received[],
+  fresh: readonly RunEvent[],
+): Promise<Received[]> {
   const now = context.clock.now()
-  const before = (await rooms.runs.events(run.id, 0)).map(({ event }) => event)
-  const received = fresh.map((event) => ({ receivedAt: now, receivedBy: context.actor.id, event }))
-  await rooms.runs.append(run.id, received, progressWith(run, [...before, ...fresh], now))
+  const coming = fresh.map((event) => ({ receivedAt: now, receivedBy: context.actor.id, event }))
+  const all = [...before, ...coming].map(({ event }) => event)
+  const added = await rooms.runs.append(run.id, coming, progressWith(run, all, now))
   await rooms.feed.tell({ kind: 'runs', subject: run.id }, now)
+  return added
 }
 
 function progressWith(run: RunRecord, events: readonly RunEvent[], now: Instant): Progress {
-  const { score } = followed(run, [], now)
-  const state = fold(score, events)
-  return progressOf(state, follow(score, state, now))
+  const { state, following } = followed({ ...run, endedAt: null }, events, now)
+  return progressOf(state, following)
 }
 
 /** Gives up every tank that is not done. */
@@ -69,11 +82,12 @@ export async function abandonRun(context: Context, rooms: Rooms, id: string, rea
   const run = await standingRun(rooms, id, true)
   if (!run.ok) return run
   const now = context.clock.now()
-  const events = (await rooms.runs.events(id, 0)).map(({ event }) => event)
+  const before = await rooms.runs.events(id, 0)
+  const events = before.map(({ event }) => event)
   const open = openTanks(run.value, events, now)
   if (open.length === 0) return failed(problem('run.over'))
   const fresh = open.map((tank) => abandoned(context, tank, reason))
-  await append(context, rooms, run.value, fresh)
+  await append(context, rooms, run.value, before, fresh)
   const after = await rooms.runs.run(id)
   return ok(await runView(rooms, after as RunRecord, now))
 }

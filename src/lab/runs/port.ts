@@ -56,10 +56,10 @@ export interface RunsPort {
   newest(wanted: RunsWanted): Promise<RunRecord[]>
   /** Events after a number, in the order in which they came in; all, or at most so many. */
   events(runId: string, after: number, most?: number): Promise<Received[]>
-  /** Events of any run by their ids, each with its run. */
-  known(eventIds: readonly string[]): Promise<{ readonly runId: string; readonly received: Received }[]>
+  /** One of these ids that an event of another run has; null when none is known there. */
+  elsewhere(runId: string, eventIds: readonly string[]): Promise<string | null>
   /** Appends to a run that is held, and numbers what came without gaps. Ids that are known already are a bug here. */
-  append(runId: string, received: readonly Omit<Received, 'seq'>[], progress: Progress): Promise<void>
+  append(runId: string, received: readonly Omit<Received, 'seq'>[], progress: Progress): Promise<Received[]>
   /** On a run that is held. */
   addVerdict(verdict: Verdict): Promise<void>
   /** Verdicts on these runs, of each run in the order in which they were said. */

@@ -37,14 +37,16 @@ export function runsRoom(db: Db, bench: string): RunsPort {
       const rows = await (most === undefined ? query : query.limit(most)).execute()
       return rows.map(received)
     },
-    async known(eventIds) {
-      const rows = await db
+    async elsewhere(runId, eventIds) {
+      if (eventIds.length === 0) return null
+      const row = await db
         .selectFrom('run_events')
-        .selectAll()
+        .select('id')
         .where('bench_id', '=', bench)
         .where('id', 'in', [...eventIds])
-        .execute()
-      return rows.map((row) => ({ runId: row.run_id, received: received(row) }))
+        .where('run_id', '!=', runId)
+        .executeTakeFirst()
+      return row?.id ?? null
     },
     append: (runId, added, progress) => append(db, bench, runId, added, progress),
     async addVerdict(verdict) {
@@ -81,7 +83,7 @@ async function append(
   runId: string,
   added: readonly Omit<Received, 'seq'>[],
   { state, startedAt, endedAt }: Progress,
-): Promise<void> {
+): Promise<Received[]> {
   const { last_seq } = await db
     .updateTable('runs')
     .set((column) => ({
@@ -96,8 +98,10 @@ async function append(
     .returning('last_seq')
     .executeTakeFirstOrThrow()
   const first = last_seq - added.length + 1
-  const rows = added.map((one, i) => eventRow(bench, runId, { ...one, seq: first + i }))
+  const numbered = added.map((one, i) => ({ ...one, seq: first + i }))
+  const rows = numbered.map((one) => eventRow(bench, runId, one))
   if (rows.length > 0) await db.insertInto('run_events').values(rows).execute()
+  return numbered
 }
 
 const ENDED = ['finished', 'abandoned']

@@ -77,15 +77,16 @@ export function runsBehave(open: Open): void {
       expect(await look(({ runs }) => runs.events(run.id, 0))).toEqual(kept)
       expect(await look(({ runs }) => runs.events(run.id, 0, 1))).toEqual(kept.slice(0, 1))
       expect(await look(({ runs }) => runs.events(run.id, 1))).toEqual(kept.slice(1))
-      expect(await look(({ runs }) => runs.known([read.id, id()]))).toEqual([{ runId: run.id, received: kept[1] }])
+      expect(await look(({ runs }) => runs.elsewhere(id(), [id(), read.id]))).toBe(read.id)
+      expect(await look(({ runs }) => runs.elsewhere(run.id, [read.id]))).toBeNull()
       expect(await look(({ runs }) => runs.verdicts([run.id]))).toEqual([said])
       const theirs = await store.read(other.bench, async ({ runs }) => [
         await runs.run(run.id),
         ...(await runs.events(run.id, 0)),
-        ...(await runs.known([read.id])),
+        await runs.elsewhere(id(), [read.id]),
         ...(await runs.verdicts([run.id])),
       ])
-      expect(theirs).toEqual([null])
+      expect(theirs).toEqual([null, null])
     })
 
     it('lists by when they began, newest first, by film and state, a page at a time', async () => {

@@ -28,10 +28,41 @@ export const ThermometerAnswer = z
   })
   .meta({ id: 'ThermometerAnswer' })
 
+const Moments = { start_s: z.number(), end_s: z.number() }
+
+/** The score of a list of baths, in seconds from the beginning of the first pour. */
+export const ScoreAnswer = z
+  .object({
+    recipe: z.object({ id: z.string(), name: z.string() }),
+    length_s: z.number(),
+    hands_busy_s: z.number(),
+    baths: z.array(
+      z.object({
+        id: z.string(),
+        name: z.string(),
+        clock_start_s: z.number(),
+        drain_start_s: z.number(),
+        clock_end_s: z.number(),
+        drain_end_s: z.number(),
+      }),
+    ),
+    jobs: z.array(
+      z.object({
+        id: z.string(),
+        kind: z.string(),
+        ...Moments,
+        parts: z.array(z.object({ part: z.string(), ...Moments })),
+      }),
+    ),
+    warnings: z.array(WarningBody),
+  })
+  .meta({ id: 'ScoreAnswer' })
+
 /** What commands print with `--json`, by the name its schema is published under in docs/schemas. */
 export const published = {
   'time-answer': TimeAnswer,
   'dose-answer': DoseAnswer,
+  'score-answer': ScoreAnswer,
   'thermometer-answer': ThermometerAnswer,
   'pasted-reading': PastedReading,
 }

@@ -1,5 +1,12 @@
-/** What people say of their negatives, and what a run is called. */
+import type { Seconds } from '../../kernel/index.js'
+import type { Writer } from '../writer.js'
+
+/** What people say of their negatives, what a run is called, and the turns of a bath in one line. */
 export const runsWords = {
+  'score.turns': (p: { name: string; length: Seconds; count: number; last: Seconds }, w: Writer) =>
+    p.count === 1
+      ? `${p.name}: turn for ${w.span(p.length)}`
+      : `${p.name}: turn for ${w.span(p.length)}, ${p.count} times, the last at ${w.time(p.last)}`,
   'run.title': (p: { films: string; recipe: string }) => (p.films === '' ? p.recipe : `${p.films}: ${p.recipe}`),
   'run.on-reel': (p: { film: string; exposureIndex: number | null; label: string }) =>
     [p.film, p.exposureIndex === null ? '' : `at ${p.exposureIndex}`, p.label === '' ? '' : `(${p.label})`]
