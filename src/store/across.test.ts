@@ -42,11 +42,17 @@ it('moves a whole house from SQLite to PostgreSQL and back without a difference'
       times: await rooms.times.all(),
       thermometers: await rooms.kit.all(),
       checks: await rooms.kit.checks(),
+      recipes: await rooms.recipes.all(),
+      runs: await Promise.all(
+        (await rooms.runs.newest({ film: null, ended: null, practice: null, before: null, most: 10 })).map(
+          async (run) => [run, await rooms.runs.events(run.id, 0), await rooms.runs.verdicts([run.id])],
+        ),
+      ),
       devices: await rooms.people.devices(),
       feed: await rooms.feed.after(0, 100),
     }))
   const kept = await everything(home)
-  expect(kept.times).toHaveLength(1)
+  expect([kept.times, kept.recipes, kept.runs].map((list) => list.length)).toEqual([1, 1, 1])
   expect(await everything(lab)).toEqual(kept)
   expect(await everything(back)).toEqual(kept)
   await Promise.all([home.close(), lab.close(), back.close()])

@@ -1,6 +1,7 @@
 import type { AddressInfo } from 'node:net'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { time } from '../support/bench.js'
+import { happened, runPlan } from '../support/runs.js'
 import { houses, type Served } from '../support/server.js'
 
 const PATIENCE_MS = 5000
@@ -24,11 +25,11 @@ interface Event {
   readonly data: { kind?: string; subject?: string }
 }
 
-/** Follows the feed and gives its events one by one; fails when none comes in time. */
-async function follow(lastId?: string) {
+/** Follows the feed, or a run, and gives its events one by one; fails when none comes in time. */
+async function follow(lastId?: string, path = '/api/feed') {
   const control = new AbortController()
   open.push(control)
-  const answer = await fetch(`${base}/api/feed`, {
+  const answer = await fetch(base + path, {
     signal: control.signal,
     headers: lastId === undefined ? {} : { 'last-event-id': lastId },
   })
@@ -110,5 +111,46 @@ describe('the live feed', () => {
     const headers = { 'content-type': 'application/x-ndjson' }
     expect((await served.ask({ method: 'POST', url: '/api/restore', body: file, headers })).status).toBe(200)
     expect(await next()).toBe('ended')
+  })
+})
+
+describe('a run under way', () => {
+  const start = async () => (await served.ask({ method: 'POST', url: '/api/runs', body: runPlan() })).json.id as string
+  const add = (id: string, numbers: readonly number[]) =>
+    served.ask({
+      method: 'POST',
+      url: `/api/runs/${id}/events`,
+      body: { events: numbers.map((number) => happened('noted', number, null, { text: `note ${number}` })) },
+    })
+
+  it('brings every event with its number in the run, from where the screen has got to', async () => {
+    const [id, other] = [await start(), await start()]
+    await add(id, [1, 2])
+    const screen = await follow(undefined, `/api/runs/${id}/live?after=1`)
+    expect(screen.here).toMatchObject({ event: 'here', id: 1 })
+    const second = await screen.next()
+    expect(second).toMatchObject({
+      id: 2,
+      event: 'happened',
+      data: { seq: 2, event: happened('noted', 2, null, { text: 'note 2' }) },
+    })
+    await add(other, [3])
+    await add(id, [2, 4])
+    expect(await screen.next()).toMatchObject({ id: 3, data: { event: { text: 'note 4' } } })
+  })
+
+  it('replays what a screen missed after Last-Event-ID, whatever its address says', async () => {
+    const id = await start()
+    await add(id, [5, 6, 7])
+    const { next } = await follow('2', `/api/runs/${id}/live?after=0`)
+    expect(await next()).toMatchObject({ id: 3, data: { event: { text: 'note 7' } } })
+  })
+
+  it('begins anew for a screen that has seen a number not given yet, as after a restore', async () => {
+    const id = await start()
+    await add(id, [8])
+    const { here, next } = await follow('99', `/api/runs/${id}/live`)
+    expect(here.id).toBe(0)
+    expect(await next()).toMatchObject({ id: 1 })
   })
 })

@@ -54,6 +54,12 @@ describe('turns of the tank', () => {
     expect(laterTurns(four, 300)[0]).toEqual({ at: 60, length: 8 })
     expect(marks({ kind: 'rotary' }, 300)).toEqual([])
   })
+
+  it('turns a bath that nobody poured out for a day, not for years', () => {
+    const turned = laterTurns(turns(30, 5, 60), 3 * 365 * 86_400)
+    expect(turned).toHaveLength(86_400 / 60 - 1)
+    expect(turned.at(-1)?.at).toBeLessThan(86_400)
+  })
 })
 
 describe.each(SHIPPED_RECIPES.map((recipe) => [recipe.name, recipe] as const))('%s', (_, recipe) => {
