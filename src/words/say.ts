@@ -5,6 +5,7 @@ import { housePagesWords } from './catalogue/house-pages.js'
 import { mishapWords } from './catalogue/mishaps.js'
 import { pasteWords } from './catalogue/paste.js'
 import { cardWords, graphWords } from './catalogue/print.js'
+import { runPagesWords } from './catalogue/run-pages.js'
 import { benchSheetWords, runRecordWords } from './catalogue/run-paper.js'
 import { runsWords } from './catalogue/runs.js'
 import { scoreWords } from './catalogue/score.js'
@@ -31,6 +32,7 @@ export const catalogue = {
   ...cardWords,
   ...scoreWords,
   ...runsWords,
+  ...runPagesWords,
   ...mishapWords,
   ...benchSheetWords,
   ...runRecordWords,

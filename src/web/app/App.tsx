@@ -4,8 +4,11 @@ import { fit, usePlace } from '../shared/navigation/index.js'
 import { Boundary } from './Boundary.js'
 import { NotPaired, NowhereHere } from './elsewhere.js'
 import { type PageComponent, pages } from './pages.js'
-import { routeTable } from './route-table.js'
+import { type PageName, routeTable } from './route-table.js'
 import { Shell } from './Shell.js'
+
+/** Pages without the ways to others: a device that may not open them yet, and a tank at the sink. */
+const ALONE: readonly PageName[] = ['pair', 'run', 'run-load']
 
 export function App() {
   const { path } = usePlace()
@@ -20,7 +23,7 @@ export function App() {
   if (!found) return <Shell section={null}>{<NowhereHere path={path} />}</Shell>
   const Page: PageComponent = pages[found.page]
   return (
-    <Shell section={found.section} bare={found.page === 'pair'}>
+    <Shell section={found.section} bare={ALONE.includes(found.page)}>
       <Boundary key={path}>
         <Suspense fallback={<p className="quiet waiting">Opening the page …</p>}>
           <Page params={found.params} />

@@ -11,6 +11,11 @@ export const routeTable = [
   { page: 'times-paste', path: '/times/paste', section: 'times' },
   { page: 'time', path: '/times/:id', section: 'times' },
   { page: 'time-edit', path: '/times/:id/edit', section: 'times' },
+  { page: 'runs', path: '/runs', section: 'runs' },
+  { page: 'run-new', path: '/runs/new', section: 'runs' },
+  { page: 'run', path: '/runs/:id', section: 'runs' },
+  { page: 'run-load', path: '/runs/:id/load', section: 'runs' },
+  { page: 'run-record', path: '/runs/:id/record', section: 'runs' },
   { page: 'house', path: '/house', section: 'house' },
   { page: 'pair', path: '/pair', section: null },
 ] as const

@@ -1,5 +1,5 @@
 import type { Celsius, Seconds } from '../../kernel/index.js'
-import { counted } from '../counted.js'
+import { counted, uncapital } from '../counted.js'
 import type { Writer } from '../writer.js'
 
 /** A window no wider than this is written as its middle and what it may be out, degrees Celsius. */
@@ -131,7 +131,3 @@ export const runRecordWords = {
   'record.noted-then': (_: object) => 'Written down',
   'record.noted': (p: { at: string; text: string }) => `${p.at}: ${p.text}`,
 } as const
-
-/** A trade name inside a sentence; one that is an abbreviation or a letter keeps its capitals. */
-const uncapital = (name: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name

@@ -2,7 +2,7 @@ import { type QueryClient, useMutation, useQuery, useQueryClient } from '@tansta
 import * as client from './client.js'
 
 /** What is kept in the page, by the kind that the live feed names. */
-export const KINDS = ['times', 'thermometers', 'bench', 'devices'] as const
+export const KINDS = ['times', 'thermometers', 'bench', 'devices', 'runs', 'recipes'] as const
 export type Kind = (typeof KINDS)[number]
 
 export const useBench = () => useQuery({ queryKey: ['bench'], queryFn: client.getBench })
@@ -18,6 +18,12 @@ export const useThermometers = () =>
   })
 export const useDevices = () =>
   useQuery({ queryKey: ['devices'], queryFn: client.listDevices, select: ({ devices }) => devices })
+
+export const useRecipes = () =>
+  useQuery({ queryKey: ['recipes'], queryFn: client.listRecipes, select: ({ recipes }) => recipes })
+export const useRuns = (query: client.ListRunsQuery) =>
+  useQuery({ queryKey: ['runs', query], queryFn: () => client.listRuns(query) })
+export const useRun = (id: string) => useQuery({ queryKey: ['runs', id], queryFn: () => client.getRun(id) })
 
 /** Makes the page look again at what changed; Today tells of everything. */
 export function refresh(queries: QueryClient, kinds: readonly Kind[]): Promise<unknown> {

@@ -3,26 +3,34 @@ import { expect } from 'vitest'
 import type { bench } from '../browser.js'
 import type { Scene } from './kinds.js'
 
-type Kept = { readonly id: string; readonly name?: string }
+type Kept = { readonly id: string; readonly name?: string; readonly state?: string }
+
+type Kind = 'times' | 'thermometers' | 'runs'
 
 /** The address of something that was never kept. */
 const NOBODY = '00000000-0000-7000-8000-000000000000'
 
 /** A scene on a page; `bare` where nothing can be asked for, as nothing is kept or the server is away. */
 export function sceneOn(page: Page, { open, printed }: ReturnType<typeof bench>, { bare }: { bare: boolean }): Scene {
-  const kept = async (kind: 'times' | 'thermometers'): Promise<readonly Kept[]> => {
+  const kept = async (kind: Kind): Promise<readonly Kept[]> => {
     const answer = (await (await page.request.get(`/api/${kind}`)).json()) as Record<typeof kind, Kept[]>
     return answer[kind]
   }
-  const first = async (kind: 'times' | 'thermometers') =>
-    bare ? NOBODY : ((await kept(kind))[0]?.id ?? expect.fail(`The bench has no ${kind}.`))
+  const first = async (kind: Kind, state?: string) =>
+    bare
+      ? NOBODY
+      : ((await kept(kind)).find((one) => state === undefined || one.state === state)?.id ??
+        expect.fail(`The bench has no ${kind}.`))
   const filled = async (path: string) => {
     let whole = path
-    for (const [word, kind] of [
-      [':time', 'times'],
-      [':thermometer', 'thermometers'],
+    for (const [word, kind, state] of [
+      [':time', 'times', undefined],
+      [':thermometer', 'thermometers', undefined],
+      [':run', 'runs', 'planned'],
+      [':ended', 'runs', 'finished'],
     ] as const)
-      if (new RegExp(`${word}\\b`).test(whole)) whole = whole.replace(new RegExp(`${word}\\b`), await first(kind))
+      if (new RegExp(`${word}\\b`).test(whole))
+        whole = whole.replace(new RegExp(`${word}\\b`), await first(kind, state))
     return whole
   }
   return {

@@ -2,6 +2,7 @@ import type { PageName } from '../../../../src/web/app/route-table.js'
 import { sees } from '../steps.js'
 import { houseRows } from './house.js'
 import { at, type Look, NO_ANSWER, type Row, type State } from './kinds.js'
+import { runsRows } from './runs.js'
 import { shelfRows } from './shelf.js'
 import { timesRows } from './times.js'
 
@@ -51,6 +52,7 @@ export const LOOKS: Readonly<Record<PageName | 'not-found' | 'not-paired', Row>>
   today,
   ...shelfRows,
   ...timesRows,
+  ...runsRows,
   ...houseRows,
   'not-found': notFound,
   'not-paired': notPaired,

@@ -1,0 +1,29 @@
+import type { Bath, Laid, Recipe, TankPlan } from '../../../score/index.js'
+import { type Code, say, type Writer } from '../../../words/index.js'
+import type { RunSummary } from '../../shared/api/index.js'
+
+/** The name of a step in its list. */
+export const stepName = (recipe: Recipe, index: number): string => recipe.steps[index]?.name ?? ''
+
+/** A sentence whose code is put together from data; the catalogue has one for every value. */
+export const sayOf = (code: string, params: object, writer: Writer): string =>
+  say(code as Code, params as never, writer)
+
+/** What a run is called: its films and its list of baths. */
+export function runName({ tanks }: Pick<RunSummary, 'tanks'>, writer: Writer): string {
+  const films = [...new Set(tanks.flatMap(({ on_reels }) => on_reels.map(({ film }) => film)))].join(', ')
+  const recipe = [...new Set(tanks.map(({ recipe_name }) => recipe_name))].join(', ')
+  return say('run.title', { films, recipe }, writer)
+}
+
+/** The bath timed by its development, if the list has one. */
+export const developingBath = ({ laid }: TankPlan): Laid | null =>
+  laid.find(({ step, skipped }) => step.step === 'bath' && !skipped && step.time.law === 'by-developing-time') ?? null
+
+/** The baths whose temperature is worth measuring before the pour: one of each kind, washes as one. */
+export function measuredBaths(recipe: Recipe): Bath[] {
+  const baths = recipe.steps.filter((step): step is Bath => step.step === 'bath')
+  return baths.filter(
+    (bath, i) => bath.time.law !== 'by-developing-time' && baths.findIndex(({ kind }) => kind === bath.kind) === i,
+  )
+}

@@ -1,0 +1,82 @@
+import { type FormEvent, useState } from 'react'
+import { SHIPPED_RECIPES } from '../../../../score/index.js'
+import { say } from '../../../../words/index.js'
+import { planRun, type TimeRecord, useRecipes, useTimes, useWrite } from '../../../shared/api/index.js'
+import { go } from '../../../shared/navigation/index.js'
+import { Button, Page, Trouble, useDraft, useUnits, useWriter, Words } from '../../../shared/ui/index.js'
+import { EMPTY_PLAN } from './draft.js'
+import { Earlier } from './Earlier.js'
+import { PlanFields } from './PlanFields.js'
+import { Preview } from './Preview.js'
+import { readPlan } from './readPlan.js'
+import { recipesOf } from './recipes.js'
+
+/** A plan, worked out anew at every keystroke. */
+export function NewRunPage() {
+  const writer = useWriter()
+  const units = useUnits()
+  const { draft, change, clear } = useDraft('run-new', EMPTY_PLAN)
+  const [tried, setTried] = useState(false)
+  const times = useTimes().data ?? []
+  const recipes = recipesOf(useRecipes().data)
+  const recipe = recipes.find(({ id }) => id === draft.recipe) ?? recipes[0] ?? (SHIPPED_RECIPES[0] as never)
+  const time = timeOf(times, draft.from)
+  const reading = readPlan({ draft, recipe, time, units })
+  const keep = useWrite(planRun, 'runs')
+  const make = (event: FormEvent) => {
+    event.preventDefault()
+    setTried(true)
+    if (reading.asked === null || keep.isPending) return
+    keep.mutate(reading.asked, {
+      onSuccess: ({ id }) => {
+        clear()
+        go(`/runs/${id}`)
+      },
+    })
+  }
+  return (
+    <Page title="Plan a run">
+      <form className="plan" onSubmit={make} noValidate>
+        <div className="plan-fields">
+          <PlanFields
+            draft={draft}
+            change={change}
+            reading={reading}
+            tried={tried}
+            recipes={recipes}
+            recipe={recipe}
+            times={times}
+          />
+        </div>
+        <div className="plan-score">
+          <Preview recipe={recipe} reading={reading} />
+          {draft.film.trim() !== '' && <Earlier film={draft.film.trim()} />}
+          {keep.isError && <Trouble fault={keep.error} />}
+          <div className="row">
+            <Button type="submit" look="go" waits={keep.isPending}>
+              Keep this plan
+            </Button>
+          </div>
+          <p role="alert" className="form-said">
+            {tried && reading.asked === null && (
+              <Words>{say('times.form.wants', { count: wrongIn(reading) }, writer)}</Words>
+            )}
+          </p>
+        </div>
+      </form>
+    </Page>
+  )
+}
+
+/** The kept time that was chosen; the first one until something is. */
+function timeOf(times: readonly TimeRecord[], from: string): TimeRecord | null {
+  if (from === 'own') return null
+  return times.find(({ id }) => id === from) ?? times[0] ?? null
+}
+
+function wrongIn({ troubles, score, time, temperature, volume, temperatures }: ReturnType<typeof readPlan>): number {
+  const unread = [time, temperature, volume, ...Object.values(temperatures)].filter(
+    (one) => one !== null && one.kind !== 'read',
+  ).length
+  return Math.max(1, Object.keys(troubles).length + unread + (score === null || !score.ok ? 1 : 0))
+}

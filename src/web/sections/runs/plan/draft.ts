@@ -1,0 +1,36 @@
+/** A plan as it is being typed. */
+export interface PlanDraft {
+  readonly recipe: string
+  readonly tank: string
+  readonly reels: string
+  readonly film: string
+  readonly index: string
+  readonly label: string
+  readonly volume: string
+  /** Id of a kept time, or `own` for one that is typed. */
+  readonly from: string
+  readonly time: string
+  readonly temperature: string
+  /** Measured temperatures by id of the step. */
+  readonly temperatures: Readonly<Record<string, string>>
+  readonly override: boolean
+  readonly practice: 'no' | '1' | '5' | '20'
+  readonly note: string
+}
+
+export const EMPTY_PLAN: PlanDraft = {
+  recipe: '',
+  tank: 'A',
+  reels: '1',
+  film: '',
+  index: '',
+  label: '',
+  volume: '',
+  from: '',
+  time: '',
+  temperature: '',
+  temperatures: {},
+  override: false,
+  practice: 'no',
+  note: '',
+}

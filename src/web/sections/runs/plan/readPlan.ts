@@ -1,0 +1,138 @@
+import {
+  type Celsius,
+  type Millilitres,
+  type Reading,
+  type Result,
+  readDuration,
+  readTemperature,
+  readVolume,
+  type Seconds,
+  type UnitSystem,
+} from '../../../../kernel/index.js'
+import { type DevelopmentWish, plan, type Recipe, type Score } from '../../../../score/index.js'
+import { say } from '../../../../words/index.js'
+import type { PlanRunInput, TimeRecord } from '../../../shared/api/index.js'
+import { basisOf } from '../../../shared/figures/index.js'
+import { measuredBaths } from '../names.js'
+import type { PlanDraft } from './draft.js'
+
+/** How the whole plan was read, and what becomes of it. */
+export interface PlanReading {
+  readonly time: Reading<Seconds> | null
+  readonly temperature: Reading<Celsius> | null
+  readonly volume: Reading<Millilitres> | null
+  readonly temperatures: Readonly<Record<string, Reading<Celsius> | null>>
+  /** Sentences by field. */
+  readonly troubles: Readonly<Record<string, string>>
+  /** Null while a developing time is still missing. */
+  readonly score: Result<Score> | null
+  /** What to ask the bench for, once nothing is wrong. */
+  readonly asked: PlanRunInput | null
+}
+
+interface Given {
+  readonly draft: PlanDraft
+  readonly recipe: Recipe
+  readonly time: TimeRecord | null
+  readonly units: UnitSystem
+}
+
+const optional = <T>(text: string, read: (text: string) => Reading<T>) => (text.trim() === '' ? null : read(text))
+const readValue = <T>(reading: Reading<T> | null | undefined): T | null =>
+  reading?.kind === 'read' ? reading.value : null
+
+/** Whether the developers of a list take a developing time. */
+export const takesTime = ({ steps }: Recipe): boolean =>
+  steps.some((step) => step.step === 'bath' && step.time.law === 'by-developing-time')
+
+export function readPlan({ draft, recipe, time, units }: Given): PlanReading {
+  const degrees = (text: string) => optional(text, (typed) => readTemperature(typed, { system: units }))
+  const fields = {
+    time: optional(draft.time, (typed) => readDuration(typed)),
+    temperature: degrees(draft.temperature),
+    volume: optional(draft.volume, (typed) => readVolume(typed, { system: units })),
+    temperatures: Object.fromEntries(
+      measuredBaths(recipe).map(({ id }) => [id, degrees(draft.temperatures[id] ?? '')] as const),
+    ),
+  }
+  const troubles = troublesOf(draft, units)
+  const unread = [fields.time, fields.temperature, fields.volume, ...Object.values(fields.temperatures)].some(
+    (reading) => reading !== null && reading.kind !== 'read',
+  )
+  const wish = wishOf(recipe, time, readValue(fields.time), readValue(fields.temperature))
+  if (wish === 'missing') return { ...fields, troubles, score: null, asked: null }
+  const conditions = {
+    tank: draft.tank.trim() || 'A',
+    volume: readValue(fields.volume),
+    temperatures: known(fields.temperatures),
+    overridesSpread: draft.override,
+  }
+  const score = plan([{ recipe, conditions: { ...conditions, development: wish } }])
+  const ready = score.ok && !unread && Object.keys(troubles).length === 0
+  const development = askedOf(wish, time)
+  const asked = ready ? askedFor(draft, recipe, { ...conditions, development }) : null
+  return { ...fields, troubles, score, asked }
+}
+
+function known(readings: PlanReading['temperatures']): Record<string, Celsius> {
+  return Object.fromEntries(
+    Object.entries(readings).flatMap(([id, reading]) => {
+      const value = readValue(reading)
+      return value === null ? [] : [[id, value] as const]
+    }),
+  )
+}
+
+/** How long to develop; null for lists whose developers have fixed times. */
+function wishOf(
+  recipe: Recipe,
+  time: TimeRecord | null,
+  typed: Seconds | null,
+  temperature: Celsius | null,
+): DevelopmentWish | null | 'missing' {
+  if (!takesTime(recipe)) return null
+  if (time === null) return typed === null ? 'missing' : { from: 'own', time: typed, temperature }
+  const basis = basisOf(time)
+  if (!basis.ok) return 'missing'
+  return { from: 'basis', basis: basis.value, temperature: temperature ?? basis.value.reference.temperature }
+}
+
+type AskedConditions = PlanRunInput['tanks'][number]['conditions']
+
+const askedOf = (wish: DevelopmentWish | null, time: TimeRecord | null): AskedConditions['development'] =>
+  wish?.from === 'basis' && time !== null
+    ? { from: 'kept', time_id: time.id, temperature: wish.temperature }
+    : (wish as AskedConditions['development'])
+
+function askedFor(draft: PlanDraft, recipe: Recipe, conditions: AskedConditions): PlanRunInput {
+  const index = draft.index.trim()
+  return {
+    practice: draft.practice === 'no' ? null : (Number(draft.practice) as 1 | 5 | 20),
+    note: draft.note.trim(),
+    tanks: [
+      {
+        reels: Number(draft.reels),
+        on_reels: [
+          { film: draft.film.trim(), exposure_index: index === '' ? null : Number(index), label: draft.label.trim() },
+        ],
+        // A list as it is shown is a list as it is asked for; only the score's are readonly.
+        recipe: recipe as unknown as PlanRunInput['tanks'][number]['recipe'],
+        conditions,
+      },
+    ],
+  }
+}
+
+const whole = (text: string, least: number, most: number): boolean =>
+  /^\d{1,6}$/.test(text.trim()) && Number(text) >= least && Number(text) <= most
+
+function troublesOf(draft: PlanDraft, units: UnitSystem): Record<string, string> {
+  const troubles: Record<string, string> = {}
+  const needed = (what: string, example: string) => say('times.form.needed', { what, example }, units)
+  if (draft.film.trim() === '') troubles['film'] = needed('What is on the reels', 'a film, or “spare roll”')
+  if (draft.tank.trim() === '') troubles['tank'] = needed('The name of the tank', 'A')
+  if (!whole(draft.reels, 1, 40)) troubles['reels'] = needed('The number of reels', '2, at most 40')
+  if (draft.index.trim() !== '' && !whole(draft.index, 1, 25_600))
+    troubles['index'] = needed('The exposure index', '400, at most 25600')
+  return troubles
+}

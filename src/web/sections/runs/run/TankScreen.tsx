@@ -1,0 +1,52 @@
+import { useState } from 'react'
+import type { TankFollowing } from '../../../../score/index.js'
+import { say } from '../../../../words/index.js'
+import type { Run } from '../../../shared/api/index.js'
+import { useAwake } from '../../../shared/platform/index.js'
+import { Heading, useWriter, Words } from '../../../shared/ui/index.js'
+import type { Running } from '../engine/useRunning.js'
+import { useSounds } from '../engine/useSounds.js'
+import { BathLead } from './BathLead.js'
+import { Confirm } from './Confirm.js'
+import { NextJob } from './NextJob.js'
+import { OnTheSide } from './OnTheSide.js'
+import { Said } from './Said.js'
+import { Strip } from './Strip.js'
+import { Thermometer } from './Thermometer.js'
+
+/** A tank under way, to be read at arm's length and worked with wet hands. */
+export function TankScreen({ running, run, tank }: { running: Running; run: Run; tank: TankFollowing }) {
+  const writer = useWriter()
+  const [said, setSaid] = useState<string | null>(null)
+  useAwake(true)
+  useSounds(running)
+  const planned = run.plan.tanks.find(({ conditions }) => conditions.tank === tank.tank)
+  const load = (planned?.on_reels ?? []).map(({ film }) => film).join(', ')
+  const screen = { running, tank, tell: setSaid }
+  return (
+    <div className="run-screen">
+      <header className="tank-head">
+        <Heading title={`Tank ${tank.tank}`} />
+        <p className="quiet">{load}</p>
+      </header>
+      {run.plan.practice !== null && (
+        <p className="quiet">
+          <Words>{say('runs.row.practice', { speed: run.plan.practice }, writer)}</Words>
+        </p>
+      )}
+      <div className="tank-body">
+        <section className="tank-bath" aria-label="Bath">
+          <BathLead running={running} tank={tank} />
+          <Strip running={running} tank={tank} />
+        </section>
+        <div className="tank-work">
+          <NextJob running={running} tank={tank} />
+          <Thermometer {...screen} />
+          <Said running={running} tank={tank} said={said} />
+          <Confirm {...screen} />
+          <OnTheSide {...screen} run={run} />
+        </div>
+      </div>
+    </div>
+  )
+}

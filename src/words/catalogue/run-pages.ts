@@ -1,0 +1,152 @@
+import type { Celsius, Seconds } from '../../kernel/index.js'
+import { capital, counted, uncapital } from '../counted.js'
+import type { Writer } from '../writer.js'
+
+type Named = { name: string }
+
+/** Sentences of the pages of runs: the list, the plan, before you pour, the tank under way. */
+export const runPagesWords = {
+  'runs.none': (_: object) => 'No run has been planned yet.',
+  'runs.none.how': (_: object) =>
+    'A run takes one tank from the first pour to the line. Choose a list of baths and a developing time; the plan shows every job at its second, and nothing is poured before you say so.',
+  'runs.none.practice': (_: object) =>
+    'The first one may well be a practice run with a spare roll or an empty tank: it uses nothing up and can go five or twenty times as fast.',
+  'runs.here': (p: { open: number; ended: number }) =>
+    p.open === 0
+      ? `${capital(counted(p.ended, 'run'))} on record; none is open.`
+      : `${capital(counted(p.open, 'run'))} open, ${p.ended} on record.`,
+  'runs.row.planned': (_: object) => 'planned, not begun',
+  'runs.row.running': (_: object) => 'under way',
+  'runs.row.finished': (_: object) => 'done',
+  'runs.row.abandoned': (_: object) => 'given up',
+  'runs.row.developed': (p: { fraction: number; low: number; high: number }, w: Writer) =>
+    `development ${w.percent(p.fraction)} of the plan (${w.percent(p.low)} to ${w.percent(p.high)})`,
+  'runs.row.practice': (p: { speed: number }) => (p.speed === 1 ? 'practice' : `practice, ${p.speed} times as fast`),
+
+  'plan.answer': (p: { tank: string; length: Seconds; hands: Seconds }, w: Writer) =>
+    `Tank ${p.tank} is done ${w.time(p.length)} after the first pour; hands are busy for ${w.time(p.hands)} of it.`,
+  'plan.develop': (p: { time: Seconds | number; temperature: Celsius }, w: Writer) =>
+    `Develop ${w.time(p.time)} at ${w.temperature(p.temperature)}.`,
+  'plan.needs': (_: object) => 'The plan appears here as soon as there is a developing time.',
+  'plan.fixed': (_: object) =>
+    'The developers of this list have fixed times. Their temperature is not traded for time.',
+  'plan.no-times': (_: object) => 'No developing time is kept on this bench, so type one from the sheet.',
+  'plan.earlier': (p: { film: string }) => `The last runs with ${p.film}`,
+  'plan.earlier.none': (p: { film: string }) => `No run with ${p.film} is on record yet.`,
+  'plan.practice': (_: object) =>
+    'Practice: an empty tank or a spare roll. Nothing is used up, and the record says so.',
+
+  'ready.warm': (p: { by: number }, w: Writer) => `Developer is ${w.difference(p.by)} warm`,
+  'ready.cold': (p: { by: number }, w: Writer) => `Developer is ${w.difference(p.by)} cold`,
+  'ready.as-planned': (p: { temperature: Celsius }, w: Writer) => `Developer is at ${w.temperature(p.temperature)}`,
+  'ready.reads': (p: { temperature: Celsius; planned: Celsius }, w: Writer) =>
+    `It reads ${w.temperature(p.temperature)}; the plan says ${w.temperature(p.planned)}. Either way gives the same negatives:`,
+  'ready.reads-planned': (_: object) => 'As the plan has it. Set what your thermometer shows if it differs.',
+  'ready.pour-for': (p: { time: number; planned: number }, w: Writer) =>
+    `for ${w.time(p.time)}, not ${w.time(p.planned)}`,
+  'ready.pour-planned': (p: { planned: number }, w: Writer) => `for ${w.time(p.planned)}`,
+  'ready.half-degree': (p: { seconds: number; degrees: number }, w: Writer) =>
+    `${w.difference(p.degrees)} of error on the thermometer is ${w.span(p.seconds)}.`,
+  'ready.hold-pour': (p: { temperature: Celsius }, w: Writer) => `Hold: begin at ${w.temperature(p.temperature)}`,
+  'ready.hold-begin': (p: Named) => `Hold: begin with ${uncapital(p.name)}`,
+  'ready.cool': (p: { toward: Celsius }, w: Writer) =>
+    `Stand the graduate in water at ${w.temperature(p.toward)}, stir, and read again in 2 min.`,
+  'ready.against': (p: { limit: number }, w: Writer) => `Against the developer; ${w.difference(p.limit)} is the limit`,
+  'ready.bath': (p: { by: number; limit: number; said: number }, w: Writer) => {
+    if (Math.abs(p.by) < 0.05) return 'alike'
+    const apart = `${w.difference(Math.abs(p.by))} ${p.by < 0 ? 'cooler' : 'warmer'}`
+    if (Math.abs(p.by) >= p.limit) return `${apart}, ${p.by < 0 ? 'too cold' : 'too warm'}`
+    return Math.abs(p.by) >= p.said ? `${apart}, usable` : apart
+  },
+  'ready.awake.kept': (_: object) => 'The screen stays on while this page is open.',
+  'ready.awake.missing': (_: object) =>
+    'This browser cannot keep the screen on: set the device to stay on for half an hour, or print the bench sheet.',
+  'ready.awake.lost': (_: object) => 'The screen may go dark: touch the page once, and keep it in front.',
+  'ready.sound.on': (_: object) => 'Sound is on: three pips before a job, a signal 30 s and 10 s before a bath change.',
+  'ready.sound.off': (_: object) => 'Sound is off until you try it: a browser plays nothing before the first touch.',
+  'ready.voice.on': (_: object) => 'A voice names each job.',
+  'ready.voice.off': (_: object) => 'This device has no voice; the tones carry it alone.',
+  'ready.server.here': (_: object) => 'The bench answers; other screens can follow this run.',
+  'ready.server.away': (_: object) =>
+    'The bench does not answer. The run goes on from this page, but do not load it again.',
+
+  'tank.time-left': (_: object) => 'time left',
+  'tank.over': (_: object) => 'over time',
+  'tank.goes-in': (_: object) => 'goes in, in',
+  'tank.pour-out-at': (p: { at: string }) => `pour out ${p.at}`,
+  'tank.done-at': (p: { at: string }) => `until ${p.at}`,
+  'tank.developed': (p: { fraction: number }, w: Writer) => `${w.percent(p.fraction)} developed`,
+  'tank.planned': (p: { temperature: Celsius }, w: Writer) => `planned ${w.temperature(p.temperature)}`,
+  'tank.expected': (p: { temperature: Celsius }, w: Writer) => `expected ${w.temperature(p.temperature)}`,
+  'tank.strip': (p: Named & { fraction: number }, w: Writer) =>
+    `${p.name}: ${w.percent(p.fraction)} of the planned development is done.`,
+  'tank.strip-plain': (p: Named) => `${p.name} and its turns.`,
+  'tank.hold.poured-in': (p: Named) => `Hold: ${uncapital(p.name)} is in`,
+  'tank.hold.poured-out': (_: object) => 'Hold: poured out',
+  'tank.hold.step-done': (p: Named) => `Hold: ${uncapital(p.name)} done`,
+  'tank.due': (p: { at: string }) => `due ${p.at}`,
+  'tank.early': (p: { by: number }, w: Writer) => `${w.time(p.by)} early, so it will ask`,
+  'tank.keep-holding': (_: object) => 'Keep holding …',
+  'tank.ask-early': (p: { by: number }, w: Writer) => `This is ${w.time(p.by)} before its time`,
+  'tank.ask-early.why': (_: object) =>
+    'Pouring early leaves the film with less development than planned. Is it really so?',
+  'tank.done.poured-in': (p: Named) => `${p.name} in`,
+  'tank.done.poured-out': (p: Named) => `${p.name} out`,
+  'tank.done.step-done': (p: Named) => `${p.name} done`,
+  'tank.done.skipped': (p: Named) => `${p.name} left out`,
+  'tank.done.reading': (p: { temperature: Celsius }, w: Writer) => `Reading of ${w.temperature(p.temperature)}`,
+  'tank.done.mishap': (p: { what: string }) => p.what,
+  'tank.undo': (p: { what: string }) => `Undo: ${uncapital(p.what)}`,
+  'tank.taken-back': (p: { what: string }) => `Taken back: ${uncapital(p.what)}.`,
+  'tank.unsent': (p: { count: number }) =>
+    `The bench does not answer; ${counted(p.count, 'entry', 'entries')} kept on this device. Do not load this page again.`,
+  'tank.away': (_: object) => 'The bench does not answer. The run goes on from this page; do not load it again.',
+  'tank.refused': (p: { sentence: string }) => `The bench did not take an entry: ${p.sentence}`,
+  'tank.sure-skip': (p: Named) => `Leave out ${uncapital(p.name)}`,
+  'tank.sure-abandon': (p: { tank: string }) => `Give up tank ${p.tank}`,
+  'tank.wrong-at': (p: { at: string }) => `Written down at ${p.at}.`,
+
+  'job.turn-count': (p: { count: number }) => `Turn ${counted(p.count, 'time')}`,
+  'job.turn-seconds': (p: { seconds: Seconds | number }, w: Writer) => `Turn for ${w.span(p.seconds)}`,
+  'job.change': (p: Named) => `Change to ${uncapital(p.name)}`,
+  'job.first-pour': (p: Named) => `Pour ${uncapital(p.name)}`,
+  'job.drain': (_: object) => 'Pour out',
+  'job.check': (_: object) => 'Read thermometer',
+  'job.step': (p: Named) => p.name,
+  'job.in': (p: { job: string }) => `${p.job} in`,
+  'job.now': (p: { job: string }) => `${p.job} now`,
+  'job.at': (p: { at: number }, w: Writer) => `at ${w.time(p.at)}`,
+  'job.still-for': (_: object) => 'still to do for',
+  'job.waits': (_: object) => 'waits for your hold',
+
+  'voice.fetch': (p: Named) => `Fetch ${uncapital(p.name)}`,
+  'voice.pour-out': (_: object) => 'Pour out',
+  'voice.tank': (p: { tank: string; job: string }) => `Tank ${p.tank}, ${uncapital(p.job)}`,
+
+  'doubt.title': (_: object) => 'What time is it?',
+  'doubt.why': (_: object) =>
+    'This page was loaded again and the clock of this device does not fit what was kept. Look at the tank or at another clock, and say which is true.',
+  'doubt.by-wall': (p: { at: string }) => `The clock is right: it is ${p.at}`,
+  'doubt.continued': (p: { at: string }) => `The clock was moved: it is ${p.at}`,
+  'doubt.means': (p: Named & { left: number | null }, w: Writer) =>
+    p.left === null
+      ? `${p.name} would be next.`
+      : p.left >= 0
+        ? `${p.name} would have ${w.time(p.left)} left.`
+        : `${p.name} would be ${w.time(-p.left)} over its time.`,
+
+  'load.title': (_: object) => 'Load the film',
+  'load.inside': (_: object) =>
+    'Inside the tank first: the centre column, and the empty reel on top when the tank takes more than you load.',
+  'load.dark': (_: object) =>
+    'No screen is a safelight. Before the film is open, lay this device face down in a drawer or leave it outside, and silence calls and watches.',
+  'load.jam': (_: object) =>
+    'Film jams: lay it into the tank, close the tank, dry your hands, breathe, and begin again. Nothing is lost while the tank is closed.',
+  'load.wake': (_: object) =>
+    'The page goes black and says nothing. Only a hold of three seconds brings it back; a voice counts, where there is one.',
+  'load.voice.begin': (_: object) => 'The screen is dark now. Hold it for three seconds to bring it back.',
+
+  'record.page.lead-none': (_: object) => 'Nothing has happened in this run yet.',
+  'record.page.practice': (_: object) => 'This was practice; it says nothing about film.',
+  'record.said': (p: { tank: string }) => `What was said of tank ${p.tank} is kept.`,
+} as const
