@@ -119,7 +119,15 @@ export const runPagesWords = {
   'job.still-for': (_: object) => 'still to do for',
   'job.waits': (_: object) => 'waits for your hold',
 
-  'voice.fetch': (p: Named) => `Fetch ${uncapital(p.name)}`,
+  // A voice says four words at most, however long the name of a bath is.
+  'voice.fetch': (p: Named) => `Fetch ${uncapital(p.name).split(/\s+/u).slice(0, 3).join(' ')}`,
+  'voice.turn': (_: object) => 'Turn',
+  'voice.check': (_: object) => 'Read the thermometer',
+  'voice.lid-off': (_: object) => 'Lid off',
+  'voice.look': (_: object) => 'Look for clearing',
+  'voice.squeeze': (_: object) => 'Wipe the film',
+  'voice.re-expose': (_: object) => 'Expose again',
+  'voice.hang-up': (_: object) => 'Hang it up',
   'voice.pour-out': (_: object) => 'Pour out',
   'voice.tank': (p: { tank: string; job: string }) => `Tank ${p.tank}, ${uncapital(p.job)}`,
 

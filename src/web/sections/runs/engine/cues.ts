@@ -33,7 +33,6 @@ export function cuesOf(tank: TankFollowing, place: number, tanks: number): Cue[]
 
 function ofJob(tank: TankFollowing, { job, at }: FollowedJob, hertz: number, tanks: number): Cue[] {
   const name = stepName(tank.plan.tank.recipe, job.index)
-  const change = job.kind === 'change' || job.kind === 'drain'
   const cue = (before: number, seconds: number | null, words: string | null): Cue => ({
     id: `${tank.tank}/${job.id}/${before}`,
     at: at - before,
@@ -41,7 +40,8 @@ function ofJob(tank: TankFollowing, { job, at }: FollowedJob, hertz: number, tan
     words,
   })
   const pips = PIPS_MS.map((before) => cue(before, PIP_S, null))
-  if (!change) return [...pips, cue(0, null, say('job.step', { name: job.kind === 'turn' ? 'Turn' : name }, 'metric'))]
+  if (job.kind !== 'change' && job.kind !== 'drain')
+    return [...pips, cue(0, null, say(`voice.${job.kind}`, {}, 'metric'))]
   const pourOut = say('voice.pour-out', {}, 'metric')
   const spoken = tanks > 1 ? say('voice.tank', { tank: tank.tank, job: pourOut }, 'metric') : pourOut
   const fetch = job.kind === 'change' ? say('voice.fetch', { name }, 'metric') : null

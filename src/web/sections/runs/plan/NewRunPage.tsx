@@ -8,7 +8,7 @@ import { EMPTY_PLAN } from './draft.js'
 import { Earlier } from './Earlier.js'
 import { PlanFields } from './PlanFields.js'
 import { Preview } from './Preview.js'
-import { readPlan } from './readPlan.js'
+import { onReels, readPlan } from './readPlan.js'
 import { recipesOf } from './recipes.js'
 
 /** A plan, worked out anew at every keystroke. */
@@ -21,6 +21,7 @@ export function NewRunPage() {
   const recipes = recipesOf(useRecipes().data)
   const recipe = recipes.find(({ id }) => id === draft.recipe) ?? recipes[0] ?? (SHIPPED_RECIPES[0] as never)
   const time = timeOf(times, draft.from)
+  const { film } = onReels(draft, time)
   const reading = readPlan({ draft, recipe, time, units })
   const keep = useWrite(planRun, 'runs')
   const make = (event: FormEvent) => {
@@ -46,11 +47,12 @@ export function NewRunPage() {
             recipes={recipes}
             recipe={recipe}
             times={times}
+            time={time}
           />
         </div>
         <div className="plan-score">
           <Preview recipe={recipe} reading={reading} />
-          {draft.film.trim() !== '' && <Earlier film={draft.film.trim()} />}
+          {film.trim() !== '' && <Earlier film={film.trim()} />}
           {keep.isError && <Trouble fault={keep.error} />}
           <div className="row">
             <Button type="submit" look="go" waits={keep.isPending}>

@@ -15,7 +15,7 @@ import {
 } from '../../../shared/ui/index.js'
 import { measuredBaths } from '../names.js'
 import type { PlanDraft } from './draft.js'
-import { type PlanReading, takesTime } from './readPlan.js'
+import { onReels, type PlanReading, takesTime } from './readPlan.js'
 
 interface PlanFieldsProps {
   readonly draft: PlanDraft
@@ -25,11 +25,14 @@ interface PlanFieldsProps {
   readonly recipes: readonly Recipe[]
   readonly recipe: Recipe
   readonly times: readonly TimeRecord[]
+  /** The kept time that was chosen. */
+  readonly time: TimeRecord | null
 }
 
 export function PlanFields(props: PlanFieldsProps) {
   const { draft, change, reading, tried, recipes, recipe } = props
   const units = useUnits()
+  const reels = onReels(draft, props.time)
   const trouble = (field: string) => (tried ? reading.troubles[field] : null)
   return (
     <>
@@ -43,7 +46,7 @@ export function PlanFields(props: PlanFieldsProps) {
       <Developing {...props} />
       <TextField
         label="What is on the reels"
-        value={draft.film}
+        value={reels.film}
         onText={(film) => change({ film })}
         maxLength={120}
         trouble={trouble('film')}
@@ -51,7 +54,7 @@ export function PlanFields(props: PlanFieldsProps) {
       <div className="form-pair">
         <TextField
           label="Exposure index"
-          value={draft.index}
+          value={reels.index}
           onText={(index) => change({ index })}
           inputMode="numeric"
           trouble={reading.troubles['index']}
@@ -111,20 +114,11 @@ export function PlanFields(props: PlanFieldsProps) {
 }
 
 /** Where the developing time comes from: a kept one at a temperature, or a typed one. */
-function Developing({ draft, change, reading, recipe, times, tried }: PlanFieldsProps) {
+function Developing({ draft, change, reading, recipe, times, time, tried }: PlanFieldsProps) {
   const units = useUnits()
   const writer = useWriter()
   if (!takesTime(recipe)) return <p className="quiet">{say('plan.fixed', {}, writer)}</p>
-  const chosen =
-    draft.from === 'own' || times.length === 0 ? 'own' : (times.find(({ id }) => id === draft.from) ?? times[0])
-  const own = chosen === 'own'
-  const choose = (from: string) => {
-    const time = times.find(({ id }) => id === from)
-    change({
-      from,
-      ...(time && draft.film === '' ? { film: time.film, index: String(time.exposure_index ?? '') } : {}),
-    })
-  }
+  const own = time === null
   return (
     <>
       {times.length === 0 ? (
@@ -132,9 +126,9 @@ function Developing({ draft, change, reading, recipe, times, tried }: PlanFields
       ) : (
         <Select
           label="Developing time"
-          value={own ? 'own' : (chosen?.id ?? 'own')}
+          value={time?.id ?? 'own'}
           options={[...times.map((time) => [time.id, nameOf(time)] as const), ['own', 'One that I type'] as const]}
-          onValue={choose}
+          onValue={(from) => change({ from })}
         />
       )}
       <div className="form-pair">
@@ -143,7 +137,7 @@ function Developing({ draft, change, reading, recipe, times, tried }: PlanFields
             label="Develop for"
             hint="Such as 9:30."
             text={draft.time}
-            onText={(time) => change({ time })}
+            onText={(typed) => change({ time: typed })}
             reading={reading.time}
             write={(value) => writeDuration(value)}
             strict={tried}

@@ -3,8 +3,9 @@ export interface PlanDraft {
   readonly recipe: string
   readonly tank: string
   readonly reels: string
-  readonly film: string
-  readonly index: string
+  /** Null until it is typed: that of the kept time. */
+  readonly film: string | null
+  readonly index: string | null
   readonly label: string
   readonly volume: string
   /** Id of a kept time, or `own` for one that is typed. */
@@ -22,8 +23,8 @@ export const EMPTY_PLAN: PlanDraft = {
   recipe: '',
   tank: 'A',
   reels: '1',
-  film: '',
-  index: '',
+  film: null,
+  index: null,
   label: '',
   volume: '',
   from: '',

@@ -45,7 +45,14 @@ const readValue = <T>(reading: Reading<T> | null | undefined): T | null =>
 export const takesTime = ({ steps }: Recipe): boolean =>
   steps.some((step) => step.step === 'bath' && step.time.law === 'by-developing-time')
 
+/** What is on the reels: as typed, else as the kept time has it. */
+export const onReels = ({ film, index }: PlanDraft, time: TimeRecord | null) => ({
+  film: film ?? time?.film ?? '',
+  index: index ?? (time?.exposure_index ?? '').toString(),
+})
+
 export function readPlan({ draft, recipe, time, units }: Given): PlanReading {
+  const reels = onReels(draft, time)
   const degrees = (text: string) => optional(text, (typed) => readTemperature(typed, { system: units }))
   const fields = {
     time: optional(draft.time, (typed) => readDuration(typed)),
@@ -55,7 +62,7 @@ export function readPlan({ draft, recipe, time, units }: Given): PlanReading {
       measuredBaths(recipe).map(({ id }) => [id, degrees(draft.temperatures[id] ?? '')] as const),
     ),
   }
-  const troubles = troublesOf(draft, units)
+  const troubles = troublesOf({ ...draft, ...reels }, units)
   const unread = [fields.time, fields.temperature, fields.volume, ...Object.values(fields.temperatures)].some(
     (reading) => reading !== null && reading.kind !== 'read',
   )
@@ -70,7 +77,7 @@ export function readPlan({ draft, recipe, time, units }: Given): PlanReading {
   const score = plan([{ recipe, conditions: { ...conditions, development: wish } }])
   const ready = score.ok && !unread && Object.keys(troubles).length === 0
   const development = askedOf(wish, time)
-  const asked = ready ? askedFor(draft, recipe, { ...conditions, development }) : null
+  const asked = ready ? askedFor({ ...draft, ...reels }, recipe, { ...conditions, development }) : null
   return { ...fields, troubles, score, asked }
 }
 
@@ -104,7 +111,10 @@ const askedOf = (wish: DevelopmentWish | null, time: TimeRecord | null): AskedCo
     ? { from: 'kept', time_id: time.id, temperature: wish.temperature }
     : (wish as AskedConditions['development'])
 
-function askedFor(draft: PlanDraft, recipe: Recipe, conditions: AskedConditions): PlanRunInput {
+/** A draft whose reels are filled in. */
+type Filled = PlanDraft & ReturnType<typeof onReels>
+
+function askedFor(draft: Filled, recipe: Recipe, conditions: AskedConditions): PlanRunInput {
   const index = draft.index.trim()
   return {
     practice: draft.practice === 'no' ? null : (Number(draft.practice) as 1 | 5 | 20),
@@ -126,7 +136,7 @@ function askedFor(draft: PlanDraft, recipe: Recipe, conditions: AskedConditions)
 const whole = (text: string, least: number, most: number): boolean =>
   /^\d{1,6}$/.test(text.trim()) && Number(text) >= least && Number(text) <= most
 
-function troublesOf(draft: PlanDraft, units: UnitSystem): Record<string, string> {
+function troublesOf(draft: Filled, units: UnitSystem): Record<string, string> {
   const troubles: Record<string, string> = {}
   const needed = (what: string, example: string) => say('times.form.needed', { what, example }, units)
   if (draft.film.trim() === '') troubles['film'] = needed('What is on the reels', 'a film, or “spare roll”')

@@ -7,7 +7,9 @@ import type { Running } from '../engine/useRunning.js'
 
 /** No text on the screen of a tank is smaller, px. */
 const TEXT = 24
-const HEIGHT = { developing: 220, plain: 140 } as const
+const HEIGHT = { developing: 204, plain: 130 } as const
+/** From this width on there is room for more of it, px. */
+const WIDE = { from: 520, times: 2 } as const
 
 /** The bath under way as its stave: the area of development where there is one, the turns, and the clock. */
 export function Strip({ running, tank }: { running: Running; tank: TankFollowing }) {
@@ -21,14 +23,15 @@ export function Strip({ running, tank }: { running: Running; tank: TankFollowing
   const until = writeTimeOfDay(Math.round(tank.zero + shown.due * 1000), zone)
   const isBath = shown.step.step === 'bath'
   return (
-    <figure ref={frame} className="strip" style={{ minHeight: heightOf(shown) }}>
+    <figure ref={frame} className="strip" style={{ minHeight: heightOf(shown, width) }}>
       {picture && <Drawing picture={picture} />}
       <figcaption>{say(isBath ? 'tank.pour-out-at' : 'tank.done-at', { at: until }, writer)}</figcaption>
     </figure>
   )
 }
 
-const heightOf = ({ course }: Laid): number => (course === null ? HEIGHT.plain : HEIGHT.developing)
+const heightOf = ({ course }: Laid, width: number): number =>
+  (course === null ? HEIGHT.plain : HEIGHT.developing) * (width >= WIDE.from ? WIDE.times : 1)
 
 interface Shown {
   readonly running: Running
@@ -61,7 +64,7 @@ function pictureOf({ running, tank, shown, began, width, writer }: Shown) {
     ],
     form: 'strip',
     span: { from: offset + shown.in, to: offset + Math.max(end, shown.in + 1) },
-    size: { width, height: heightOf(shown) },
+    size: { width, height: heightOf(shown, width) },
     labels: {
       title: name,
       description:

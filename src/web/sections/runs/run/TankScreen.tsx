@@ -42,8 +42,10 @@ export function TankScreen({ running, run, tank }: { running: Running; run: Run;
         <div className="tank-work">
           <NextJob running={running} tank={tank} />
           <Thermometer {...screen} />
-          <Said running={running} tank={tank} said={said} />
-          <Confirm {...screen} />
+          <div className="tank-foot">
+            <Said running={running} tank={tank} said={said} />
+            <Confirm {...screen} />
+          </div>
           <OnTheSide {...screen} run={run} />
         </div>
       </div>
