@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core'
+import type { Locator, Page } from 'playwright-core'
 import { expect } from 'vitest'
 import { plainSpaces } from './steps.js'
 
@@ -32,8 +32,9 @@ export class SinkClock {
 const HELD_MS = 650
 
 /** Holds a control as a wet finger does. */
-export async function hold(page: Page, name: string | RegExp): Promise<void> {
-  const control = page.getByRole('button', { name }).first()
+export async function hold(where: Page | Locator, name: string | RegExp): Promise<void> {
+  const control = where.getByRole('button', { name }).first()
+  const page = control.page()
   await control.scrollIntoViewIfNeeded()
   const box = (await control.boundingBox()) ?? expect.fail(`${name} is not to be seen.`)
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2)

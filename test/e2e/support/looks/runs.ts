@@ -1,3 +1,4 @@
+import { hold } from '../sink.js'
 import { headed, sees } from '../steps.js'
 import { at, type Look, NO_ANSWER, type Row } from './kinds.js'
 
@@ -59,6 +60,14 @@ const run: Row = {
       for (let press = 0; press < 9; press++)
         await page.getByRole('button', { name: 'A tenth of a degree more' }).click()
       await headed(page, /^Developer is .* warm$/)
+    },
+    'the tank under way, and the card for what went wrong': async ({ page, go }) => {
+      await go('/runs/:run')
+      await hold(page, /^Hold: begin/)
+      await hold(page, /^Hold: developer is in/)
+      await page.getByRole('button', { name: 'Something went wrong' }).click()
+      await page.getByRole('button', { name: 'The tank leaks' }).click()
+      await sees(page, /^Stand it in a tray/)
     },
   },
 }

@@ -24,7 +24,7 @@ export function DoubtScreen({ running, doubt }: { running: Running; doubt: Clock
         if (candidate === null) return null
         const at = writeTimeOfDay(candidate.now, zone)
         return (
-          <section key={choice} className="ready-way">
+          <section key={choice} className="ready-way" aria-label={say(`doubt.${choice}`, { at }, writer)}>
             <h2>{say(`doubt.${choice}`, { at }, writer)}</h2>
             <p className="quiet">
               <Words>{meaningOf(candidate, writer)}</Words>
