@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { bench, type Size } from './support/browser.js'
 import { count, countSize, hold, pourOut, SinkClock, textSizes } from './support/sink.js'
-import { headed, sees } from './support/steps.js'
+import { goTo, headed, sees } from './support/steps.js'
 
 const { open } = bench()
 
@@ -137,7 +137,7 @@ async function record(page: Page, follower: Page) {
   await page.getByRole('radio', { name: 'right' }).check()
   await page.getByRole('button', { name: 'Keep the verdict' }).click()
   await sees(page, 'What was said of tank A is kept.')
-  await page.goto('/runs')
+  await goTo(page, 'Runs')
   await sees(page, /^done; development \d+\s% of the plan .*; right$/)
 }
 

@@ -6,6 +6,7 @@ import type { Section } from './route-table.js'
 
 const PLACES: readonly { section: Section; href: string; name: string }[] = [
   { section: 'today', href: '/', name: 'Today' },
+  { section: 'runs', href: '/runs', name: 'Runs' },
   { section: 'shelf', href: '/shelf', name: 'Shelf' },
   { section: 'times', href: '/times', name: 'Times' },
   { section: 'house', href: '/house', name: 'House' },

@@ -6,6 +6,7 @@ const today = () => import('../sections/today/index.js')
 const times = () => import('../sections/times/index.js')
 const shelf = () => import('../sections/shelf/index.js')
 const runs = () => import('../sections/runs/index.js')
+const runsAtTheDesk = () => runs().then((section) => section.atTheDesk())
 const house = () => import('../sections/house/index.js')
 
 /** A page of a section, loaded when it is first gone to. */
@@ -25,10 +26,10 @@ export const pages: Record<PageName, PageComponent> = {
   'thermometer-edit': page(shelf, (section) => section.EditThermometerPage),
   'class-set': page(shelf, (section) => section.ClassSetPage),
   runs: page(runs, (section) => section.RunsPage),
-  'run-new': page(runs, (section) => section.NewRunPage),
+  'run-new': page(runsAtTheDesk, (section) => section.NewRunPage),
   run: page(runs, (section) => section.RunPage),
   'run-load': page(runs, (section) => section.LoadPage),
-  'run-record': page(runs, (section) => section.RecordPage),
+  'run-record': page(runsAtTheDesk, (section) => section.RecordPage),
   house: page(house, (section) => section.HousePage),
   pair: page(house, (section) => section.PairPage),
 }

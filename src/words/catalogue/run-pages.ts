@@ -90,6 +90,8 @@ export const runPagesWords = {
   'tank.ask-early': (p: { by: number }, w: Writer) => `This is ${w.time(p.by)} before its time`,
   'tank.ask-early.why': (_: object) =>
     'Pouring early leaves the film with less development than planned. Is it really so?',
+  'tank.ask-early.other': (p: Named) =>
+    `The film would have had less of ${uncapital(p.name)} than planned. Is it really so?`,
   'tank.done.poured-in': (p: Named) => `${p.name} in`,
   'tank.done.poured-out': (p: Named) => `${p.name} out`,
   'tank.done.step-done': (p: Named) => `${p.name} done`,

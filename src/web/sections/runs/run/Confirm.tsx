@@ -41,7 +41,7 @@ export function Confirm({ running, tank, tell }: ScreenPart) {
       />
       {asks && (
         <Dialog title={say('tank.ask-early', { by: early / 1000 }, writer)} onClose={() => setAsks(false)}>
-          <p>{say('tank.ask-early.why', {}, writer)}</p>
+          <p>{whyAsked(tank, awaited, writer)}</p>
           <div className="stack">
             <Hold label="Hold: it is poured out" onHeld={confirm} />
             <Button onClick={() => setAsks(false)}>No, it stays in</Button>
@@ -50,6 +50,15 @@ export function Confirm({ running, tank, tell }: ScreenPart) {
       )}
     </>
   )
+}
+
+/** What pouring early would take away. */
+const whyAsked = ({ plan: { laid } }: TankFollowing, { index }: Awaited, writer: Writer): string => {
+  const step = laid[index]?.step
+  const develops = step?.step === 'bath' && step.time.law === 'by-developing-time'
+  return develops
+    ? say('tank.ask-early.why', {}, writer)
+    : say('tank.ask-early.other', { name: step?.name ?? '' }, writer)
 }
 
 const happened = ({ kind }: Awaited): Happening => ({ kind })

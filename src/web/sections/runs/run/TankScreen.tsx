@@ -22,18 +22,17 @@ export function TankScreen({ running, run, tank }: { running: Running; run: Run;
   useSounds(running)
   const planned = run.plan.tanks.find(({ conditions }) => conditions.tank === tank.tank)
   const load = (planned?.on_reels ?? []).map(({ film }) => film).join(', ')
+  const { practice: speed } = run.plan
+  const practice = speed === null ? [] : [say('runs.row.practice', { speed }, writer)]
   const screen = { running, tank, tell: setSaid }
   return (
     <div className="run-screen">
       <header className="tank-head">
         <Heading title={`Tank ${tank.tank}`} />
-        <p className="quiet">{load}</p>
-      </header>
-      {run.plan.practice !== null && (
         <p className="quiet">
-          <Words>{say('runs.row.practice', { speed: run.plan.practice }, writer)}</Words>
+          <Words>{[load, ...practice].join('; ')}</Words>
         </p>
-      )}
+      </header>
       <div className="tank-body">
         <section className="tank-bath" aria-label="Bath">
           <BathLead running={running} tank={tank} />

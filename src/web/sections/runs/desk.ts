@@ -1,0 +1,2 @@
+export { NewRunPage } from './plan/NewRunPage.js'
+export { RecordPage } from './record/RecordPage.js'
