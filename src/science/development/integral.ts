@@ -47,8 +47,11 @@ function cutAtPoints(basis: TimeBasis, whole: Stretch): Stretch[] {
 
 /** Most that ln rate changes over one application of the ten-point rule; with it the sum holds to 1e-10. */
 const MOST_CHANGE = 2
-/** Under this four points hold as well: most stretches of a real course. */
-const SMALL_CHANGE = 0.2
+/**
+ * Under this four points hold as well, also on the strongest bend between two sheet points: most stretches of a
+ * real course.
+ */
+const SMALL_CHANGE = 0.05
 
 /** ∫ rate over the first `duration` seconds of a stretch (all of it by default): equivalent seconds. */
 export function equivalentOf(basis: TimeBasis, stretch: Stretch, duration = stretch.duration): number {
