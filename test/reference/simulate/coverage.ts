@@ -39,20 +39,17 @@ export function bruteContrastIndex(net: (x: number) => number, from: number, to:
     }
     return low
   }
-  let best = { off: Number.POSITIVE_INFINITY, index: Number.NaN }
+  let best = { off: Number.POSITIVE_INFINITY, index: Number.NaN, centre: Number.NaN }
   for (let pass = 0, [low, high] = [from, to]; pass < 4; pass++) {
     const step = (high - low) / 200
-    let at = low
     for (let i = 0; i <= 200; i++) {
       const centre = low + step * i
       const far = angleAt(centre, 2.2)
       const off = Math.abs(angleAt(centre, 0.2) - far)
-      if (off < best.off) {
-        best = { off, index: Math.tan(far) }
-        at = centre
-      }
+      if (off < best.off) best = { off, index: Math.tan(far), centre }
     }
-    ;[low, high] = [at - 2 * step, at + 2 * step]
+    // A finer pass that finds nothing better goes on about the best centre so far.
+    ;[low, high] = [best.centre - 2 * step, best.centre + 2 * step]
   }
   return best.index
 }
