@@ -20,8 +20,8 @@ function doseByLibrary(basis: TimeBasis, readings: readonly CourseReading[]): nu
     const before = readings[index - 1]
     if (before === undefined) continue
     const solver = new Solver(1)
-    solver.absoluteTolerance = 1e-9
-    solver.relativeTolerance = 1e-9
+    solver.absoluteTolerance = 1e-12
+    solver.relativeTolerance = 1e-12
     const temperature = (at: number) =>
       (before.temperature +
         ((next.temperature - before.temperature) * (at - before.at)) / (next.at - before.at)) as Celsius
