@@ -4,6 +4,9 @@ import { defineConfig } from 'vitest/config'
 /** What the long run multiplies its histories by; 1 in the everyday gate. */
 const fuzz = Number(process.env['WETSIDE_FUZZ'] ?? 1)
 
+/** A test of many histories may take this much longer than its runs alone say: the long run shares its machine. */
+const patience = fuzz > 1 ? 6 : 1
+
 /** Servers, databases and browsers live outside this process: one file at a time would waste the second core. */
 const outside = { pool: 'forks', isolate: true, maxWorkers: 2 } as const
 
@@ -33,7 +36,7 @@ export default defineConfig({
           pool: 'threads',
           isolate: false,
           maxWorkers: 2,
-          testTimeout: 20_000 * fuzz,
+          testTimeout: 20_000 * fuzz * patience,
           hookTimeout: 60_000,
         },
       },
@@ -44,7 +47,7 @@ export default defineConfig({
           include: ['src/store/**/*.test.ts'],
           globalSetup: ['src/store/suite/postgres-server.ts'],
           ...outside,
-          testTimeout: 30_000 * fuzz,
+          testTimeout: 30_000 * fuzz * patience,
           hookTimeout: 60_000,
         },
       },
