@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { examples } from '../../src/cli/examples.js'
+import { examples } from '../../src/cli/examples/index.js'
 import { helpPages } from '../../src/cli/main.js'
 import { command, wordsOf } from '../support/commands.js'
 import { tempFolders } from '../support/folders.js'

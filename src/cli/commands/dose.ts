@@ -1,7 +1,8 @@
 import type { Seconds } from '../../kernel/index.js'
 import { type CourseReading, dose as doseOf, type TimeBasis } from '../../science/index.js'
 import type { DoseAnswer } from '../../wire/index.js'
-import { plain, say, warningSentence, writerFor } from '../../words/index.js'
+import { say, warningSentence, writerFor } from '../../words/index.js'
+import { tell } from '../answer.js'
 import { type BasisOptions, basisFrom } from '../basis.js'
 import { listText, readingsIn } from '../lists.js'
 import { type Common, type Output, refuse, unitsOf } from '../output.js'
@@ -20,14 +21,15 @@ export async function dose(file: string | undefined, options: DoseOptions, outpu
   const found = doseOf(basis.value, readings.value)
   if (!found.ok) return refuse(output, found.problem, options)
   const view = viewOf(basis.value, readings.value, found.value, options)
-  if (options.json) {
-    output.out(JSON.stringify(view, null, 2))
-    return 0
-  }
-  const lines = [view.sentence, ...view.warnings.map((warning) => warning.sentence)]
-  if (options.explain) lines.push('', ...explain(basis.value, readings.value, view, options))
-  for (const line of lines) output.out(plain(line))
-  return 0
+  return tell(
+    {
+      view,
+      lines: [view.sentence, ...view.warnings.map((warning) => warning.sentence)],
+      working: () => explain(basis.value, readings.value, view, options),
+    },
+    options,
+    output,
+  )
 }
 
 function viewOf(

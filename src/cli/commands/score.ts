@@ -11,6 +11,7 @@ import {
 } from '../../score/index.js'
 import { type ScoreAnswer, schemas } from '../../wire/index.js'
 import { plain, say, type Writer, warningSentence, writerFor } from '../../words/index.js'
+import { jsonIn } from '../asked.js'
 import { type BasisOptions, basisFrom } from '../basis.js'
 import { listText } from '../lists.js'
 import { type Common, type Output, refuse, typed, unitsOf, usage } from '../output.js'
@@ -45,18 +46,7 @@ async function recipeNamed(name: string): Promise<Result<Recipe>> {
   }
   const text = await listText(name)
   if (!text.ok) return text
-  const read = schemas.Recipe.safeParse(jsonOf(text.value))
-  if (read.success) return ok(read.data)
-  const [issue] = read.error.issues
-  return failed(usage(`${name} is no list of baths: ${issue?.path.join('.') || 'the whole'}: ${issue?.message}.`))
-}
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text)
-  } catch {
-    return undefined
-  }
+  return jsonIn(text.value, `${name} is no list of baths`, schemas.Recipe)
 }
 
 /** `--developer-time` is the person's own figure; points with `--at` are worked out as `wetside time` does. */

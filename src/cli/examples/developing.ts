@@ -1,8 +1,4 @@
-/**
- * One worked example a command, shown by its `--help` and run by the tests: the line after `$`, then what it prints.
- * A line `< text` before it is given as standard input; \n parts its lines.
- */
-export const examples = {
+export const developing = {
   time: `  $ wetside time --at 70.9F --point "18C 11:30" --point "20C 9:30" --point "22C 8:00" --point "24C 6:45"
   Develop 8:16 in place of 9:30 at 20.0 °C.
   Give or take 8 s by the sheet and the law; 0.5 °C of thermometer error is 21 s.`,
@@ -39,8 +35,4 @@ export const examples = {
     1  The film: Corvane 400. Temperatures: 18 and 20 °C.
     2  At 400: 11:30 and 9:30 at 18 and 20 °C.
   2 times for 1 film.`,
-  backup: `  $ wetside backup bench.backup.ndjson
-  Everything kept is in bench.backup.ndjson.`,
-  restore: `  $ wetside restore bench.backup.ndjson
-  Everything kept now would be replaced by what is in bench.backup.ndjson. Say so with --replace; make a backup first.`,
 } as const

@@ -1,0 +1,8 @@
+import { developing } from './developing.js'
+import { keeping } from './keeping.js'
+
+/**
+ * One worked example a command, shown by its `--help` and run by the tests: the line after `$`, then what it prints.
+ * A line `< text` before it is given as standard input; \n parts its lines.
+ */
+export const examples = { ...developing, ...keeping } as const
