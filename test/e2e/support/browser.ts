@@ -17,7 +17,7 @@ const FLAGS = [
 ]
 
 /** How long a page has to show what it should. */
-const PATIENCE_MS = 10_000
+const PATIENCE_MS = 30_000
 
 /** One server and one browser for a test file; a fresh window for each page asked for. */
 export function bench(environment: Record<string, string> = {}) {
