@@ -26,9 +26,18 @@ export const useRuns = (query: client.ListRunsQuery) =>
 export const useRun = (id: string) => useQuery({ queryKey: ['runs', id], queryFn: () => client.getRun(id) })
 
 /** Makes the page look again at what changed; Today tells of everything. */
-export function refresh(queries: QueryClient, kinds: readonly Kind[]): Promise<unknown> {
-  const changed = kinds.includes('bench') ? KINDS : kinds
-  return Promise.all([...changed, 'today'].map((kind) => queries.invalidateQueries({ queryKey: [kind] })))
+export async function refresh(queries: QueryClient, kinds: readonly Kind[]): Promise<void> {
+  const changed = [...(kinds.includes('bench') ? KINDS : kinds), 'today']
+  await Promise.all(changed.map((kind) => lookAgain(queries, kind)))
+}
+
+/**
+ * A first look that is under way may have been answered before the change, and the library would take that answer
+ * for the new one: it is broken off, so that the look that follows is a fresh one.
+ */
+async function lookAgain(queries: QueryClient, kind: string): Promise<void> {
+  await queries.cancelQueries({ queryKey: [kind], predicate: ({ state }) => state.data === undefined })
+  await queries.invalidateQueries({ queryKey: [kind] })
 }
 
 interface Afterwards<R> {
