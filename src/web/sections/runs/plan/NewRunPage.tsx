@@ -1,9 +1,9 @@
 import { type FormEvent, useState } from 'react'
-import { SHIPPED_RECIPES } from '../../../../score/index.js'
+import type { Recipe } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
 import { planRun, type TimeRecord, useRecipes, useTimes, useWrite } from '../../../shared/api/index.js'
 import { go } from '../../../shared/navigation/index.js'
-import { Button, Page, Trouble, useDraft, useUnits, useWriter, Words } from '../../../shared/ui/index.js'
+import { Asked, Button, Page, Trouble, useDraft, useUnits, useWriter, Words } from '../../../shared/ui/index.js'
 import { EMPTY_PLAN } from './draft.js'
 import { Earlier } from './Earlier.js'
 import { PlanFields } from './PlanFields.js'
@@ -11,15 +11,31 @@ import { Preview } from './Preview.js'
 import { onReels, readPlan } from './readPlan.js'
 import { recipesOf } from './recipes.js'
 
-/** A plan, worked out anew at every keystroke. */
+/** What may be chosen has to be there first: it would change under the fingers of someone who types already. */
 export function NewRunPage() {
+  const times = useTimes()
+  const recipes = useRecipes()
+  return (
+    <Page title="Plan a run">
+      <Asked query={times}>
+        {(kept) => <Asked query={recipes}>{(lists) => <PlanForm times={kept} recipes={recipesOf(lists)} />}</Asked>}
+      </Asked>
+    </Page>
+  )
+}
+
+interface PlanFormProps {
+  readonly times: readonly TimeRecord[]
+  readonly recipes: readonly Recipe[]
+}
+
+/** A plan, worked out anew at every keystroke. */
+function PlanForm({ times, recipes }: PlanFormProps) {
   const writer = useWriter()
   const units = useUnits()
   const { draft, change, clear } = useDraft('run-new', EMPTY_PLAN)
   const [tried, setTried] = useState(false)
-  const times = useTimes().data ?? []
-  const recipes = recipesOf(useRecipes().data)
-  const recipe = recipes.find(({ id }) => id === draft.recipe) ?? recipes[0] ?? (SHIPPED_RECIPES[0] as never)
+  const recipe = recipes.find(({ id }) => id === draft.recipe) ?? (recipes[0] as Recipe)
   const time = timeOf(times, draft.from)
   const { film } = onReels(draft, time)
   const reading = readPlan({ draft, recipe, time, units })
@@ -36,37 +52,35 @@ export function NewRunPage() {
     })
   }
   return (
-    <Page title="Plan a run">
-      <form className="plan" onSubmit={make} noValidate>
-        <div className="plan-fields">
-          <PlanFields
-            draft={draft}
-            change={change}
-            reading={reading}
-            tried={tried}
-            recipes={recipes}
-            recipe={recipe}
-            times={times}
-            time={time}
-          />
+    <form className="plan" onSubmit={make} noValidate>
+      <div className="plan-fields">
+        <PlanFields
+          draft={draft}
+          change={change}
+          reading={reading}
+          tried={tried}
+          recipes={recipes}
+          recipe={recipe}
+          times={times}
+          time={time}
+        />
+      </div>
+      <div className="plan-score">
+        <Preview recipe={recipe} reading={reading} />
+        {film.trim() !== '' && <Earlier film={film.trim()} />}
+        {keep.isError && <Trouble fault={keep.error} />}
+        <div className="row">
+          <Button type="submit" look="go" waits={keep.isPending}>
+            Keep this plan
+          </Button>
         </div>
-        <div className="plan-score">
-          <Preview recipe={recipe} reading={reading} />
-          {film.trim() !== '' && <Earlier film={film.trim()} />}
-          {keep.isError && <Trouble fault={keep.error} />}
-          <div className="row">
-            <Button type="submit" look="go" waits={keep.isPending}>
-              Keep this plan
-            </Button>
-          </div>
-          <p role="alert" className="form-said">
-            {tried && reading.asked === null && (
-              <Words>{say('times.form.wants', { count: wrongIn(reading) }, writer)}</Words>
-            )}
-          </p>
-        </div>
-      </form>
-    </Page>
+        <p role="alert" className="form-said">
+          {tried && reading.asked === null && (
+            <Words>{say('times.form.wants', { count: wrongIn(reading) }, writer)}</Words>
+          )}
+        </p>
+      </div>
+    </form>
   )
 }
 
