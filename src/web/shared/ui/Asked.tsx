@@ -9,12 +9,15 @@ export function Asked<T>({ query, children }: { query: UseQueryResult<T>; childr
   // What was read before stands while the server is away, but not against its refusal, as of something removed since.
   if (query.data !== undefined && !isRefusal(query.error)) return children(query.data)
   if (query.isError) return <Trouble fault={query.error} again={() => query.refetch()} />
-  return (
-    <p className="quiet waiting" role="status">
-      Reading the bench …
-    </p>
-  )
+  return <Reading />
 }
+
+/** Said while an answer is on its way. */
+export const Reading = () => (
+  <p className="quiet waiting" role="status">
+    Reading the bench …
+  </p>
+)
 
 const isRefusal = (fault: unknown) => fault instanceof ApiProblem && fault.status >= 400 && fault.status < 500
 

@@ -1,4 +1,4 @@
-export { Asked, sentenceOf, Trouble } from './Asked.js'
+export { Asked, Reading, sentenceOf, Trouble } from './Asked.js'
 export { Button, ButtonLink } from './Button.js'
 export { Choices } from './Choices.js'
 export { Dialog } from './Dialog.js'

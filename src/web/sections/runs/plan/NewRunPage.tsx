@@ -3,7 +3,7 @@ import type { Recipe } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
 import { planRun, type TimeRecord, useRecipes, useTimes, useWrite } from '../../../shared/api/index.js'
 import { go } from '../../../shared/navigation/index.js'
-import { Asked, Button, Page, Trouble, useDraft, useUnits, useWriter, Words } from '../../../shared/ui/index.js'
+import { Button, Page, Reading, Trouble, useDraft, useUnits, useWriter, Words } from '../../../shared/ui/index.js'
 import { EMPTY_PLAN } from './draft.js'
 import { Earlier } from './Earlier.js'
 import { PlanFields } from './PlanFields.js'
@@ -11,15 +11,20 @@ import { Preview } from './Preview.js'
 import { onReels, readPlan } from './readPlan.js'
 import { recipesOf } from './recipes.js'
 
-/** What may be chosen has to be there first: it would change under the fingers of someone who types already. */
+/**
+ * What may be chosen has to be there first: it would change under the fingers of someone who types already. While the
+ * server does not answer, a plan can still be typed, with the lists that come with the program.
+ */
 export function NewRunPage() {
   const times = useTimes()
   const recipes = useRecipes()
   return (
     <Page title="Plan a run">
-      <Asked query={times}>
-        {(kept) => <Asked query={recipes}>{(lists) => <PlanForm times={kept} recipes={recipesOf(lists)} />}</Asked>}
-      </Asked>
+      {times.isPending || recipes.isPending ? (
+        <Reading />
+      ) : (
+        <PlanForm times={times.data ?? []} recipes={recipesOf(recipes.data ?? [])} />
+      )}
     </Page>
   )
 }
