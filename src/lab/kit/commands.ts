@@ -1,5 +1,5 @@
 import { all, type Celsius, celsius, failed, ok, type Problem, problem, type Result } from '../../kernel/index.js'
-import { boilingPoint, checkIsPossible, classSet } from '../../science/index.js'
+import { boilingPoint, checkIsPossible, classSet, correctionByRecord, methodOf } from '../../science/index.js'
 import type {
   AddCheck,
   AddClassSet,
@@ -11,7 +11,7 @@ import type { Context } from '../context.js'
 import { correct, keepFirst, remove, revise, undo } from '../revisions.js'
 import type { Rooms } from '../store.js'
 import type { ThermometerCheck, ThermometerRecord, ThermometerStatement } from './port.js'
-import { correctedReading, correctionFrom, standing } from './queries.js'
+import { correctedReading, standing } from './queries.js'
 import { statementOf, viewOf } from './shape.js'
 
 const WHAT = 'thermometer'
@@ -105,10 +105,9 @@ async function addCheckTo(
 ): Promise<Result<null>> {
   if (found.read < record.scaleLow || found.read > record.scaleHigh)
     return failed(problem('thermometer.outside-scale', scaleOf(record, found.read), 'read_c'))
-  const method = found.method === 'class-set' ? 'comparison' : found.method
-  const possible = checkIsPossible(method, record.scaleLow, record.scaleHigh)
+  const possible = checkIsPossible(methodOf(found.method), record.scaleLow, record.scaleHigh)
   if (!possible.ok) return possible
-  const sound = correctionFrom([...(await rooms.kit.checks(record.id)), { ...found, withdrawn: false }])
+  const sound = correctionByRecord([...(await rooms.kit.checks(record.id)), { ...found, withdrawn: false }])
   if (!sound.ok) return sound
   await rooms.kit.addCheck({
     ...found,

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { celsius, expectOk } from '../../kernel/index.js'
 import type { ThermometerCheck } from './definition.js'
-import { correctionOf, newestChecks } from './index.js'
+import { correctionByRecord, correctionOf, newestChecks } from './index.js'
 
 const check = (read: number, truth: number): ThermometerCheck => ({
   read: celsius(read),
@@ -25,6 +25,14 @@ it('follows a thermometer that drifts past what old and new checks could mean to
   expect(correctionOf([check(20.5, 20.5), check(21, 19)]).ok).toBe(false)
   const correction = expectOk(correctionOf(newestChecks(years)))
   expect(correction.at(celsius(21.9)).true).toBeCloseTo(20, 10)
+})
+
+it('leaves out withdrawn checks, and takes one read in a set as a comparison', () => {
+  const kept = { ...check(20.4, 20), method: 'class-set', withdrawn: false } as const
+  const wrong = { ...check(20.4, 21), withdrawn: true }
+  const byRecord = expectOk(correctionByRecord([kept, wrong]))
+  const plainly = expectOk(correctionOf([check(20.4, 20)]))
+  expect(byRecord.at(celsius(21))).toEqual(plainly.at(celsius(21)))
 })
 
 it('keeps nothing out of nothing', () => {

@@ -1,17 +1,14 @@
 import { celsius, type Result } from '../../../kernel/index.js'
-import { type Correction, correctionOf, newestChecks } from '../../../science/index.js'
+import { type Correction, correctionByRecord } from '../../../science/index.js'
 import type { ThermometerRecord } from '../../../wire/index.js'
 
 /** What a thermometer's standing checks make of its readings. */
-export const correctionFor = (thermometer: Pick<ThermometerRecord, 'checks'>): Result<Correction> =>
-  correctionOf(
-    newestChecks(
-      thermometer.checks
-        .filter((check) => !check.withdrawn)
-        .map((check) => ({
-          read: celsius(check.read_c),
-          true: celsius(check.true_c),
-          method: check.method === 'class-set' ? 'comparison' : check.method,
-        })),
-    ),
+export const correctionFor = ({ checks }: Pick<ThermometerRecord, 'checks'>): Result<Correction> =>
+  correctionByRecord(
+    checks.map(({ read_c, true_c, method, withdrawn }) => ({
+      read: celsius(read_c),
+      true: celsius(true_c),
+      method,
+      withdrawn,
+    })),
   )
