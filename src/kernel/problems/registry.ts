@@ -5,6 +5,7 @@ import { quantitiesProblems } from './registry/quantities.js'
 import { recipesProblems } from './registry/recipes.js'
 import { runsProblems } from './registry/runs.js'
 import { scoreProblems } from './registry/score.js'
+import { solutionsProblems } from './registry/solutions.js'
 import { thermometersProblems } from './registry/thermometers.js'
 import { timesProblems } from './registry/times.js'
 
@@ -24,6 +25,7 @@ export const registry = {
   ...recipesProblems,
   ...scoreProblems,
   ...runsProblems,
+  ...solutionsProblems,
 } as const
 
 export type ProblemCode = keyof typeof registry
