@@ -1,5 +1,6 @@
 import { houseProblems } from './registry/house.js'
 import { interfaceProblems } from './registry/interface.js'
+import { mixingProblems } from './registry/mixing.js'
 import { negativesProblems } from './registry/negatives.js'
 import { quantitiesProblems } from './registry/quantities.js'
 import { recipesProblems } from './registry/recipes.js'
@@ -26,6 +27,7 @@ export const registry = {
   ...scoreProblems,
   ...runsProblems,
   ...solutionsProblems,
+  ...mixingProblems,
 } as const
 
 export type ProblemCode = keyof typeof registry

@@ -1,5 +1,5 @@
 import type { Celsius } from '../../kernel/index.js'
-import { type CourseReading, rateOf, type TimeBasis } from '../../science/index.js'
+import { type CourseReading, drawnToward, rateOf, type TimeBasis } from '../../science/index.js'
 import type { PlannedCourse, Reading, Room } from './definition.js'
 
 /** Straight pieces per time constant; the chord then misses Newton's curve by under 1/3000 of the difference. */
@@ -9,9 +9,9 @@ const CONSTANTS = 5
 /** Readings nearer than this are one moment, seconds. */
 const SAME_MOMENT = 0.001
 
-/** A tank's temperature in its room, seconds after it was at `from`: Newton's law of cooling. */
+/** A tank's temperature in its room, seconds after it was at `from`. */
 export const pulled = (room: Room, from: number, after: number): number =>
-  room.temperature + (from - room.temperature) * Math.exp(-after / room.timeConstant)
+  drawnToward(room.temperature, from, room.timeConstant, after)
 
 /**
  * Temperatures of a bath from its clock's start on: straight between the readings that count, after the last

@@ -1,5 +1,6 @@
 import { type Celsius, writeTemperature } from '../../../../kernel/index.js'
-import { SPREAD, type TankFollowing } from '../../../../score/index.js'
+import { SPREAD } from '../../../../science/index.js'
+import type { TankFollowing } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
 import type { Run } from '../../../shared/api/index.js'
 import { useWriter, Words } from '../../../shared/ui/index.js'
