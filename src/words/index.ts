@@ -1,3 +1,7 @@
+import { deskWords } from './catalogue/desk.js'
+import { sinkWords } from './catalogue/sink.js'
+import { learn } from './say.js'
+
 export { writeDay, writeTimeOfDay } from './day.js'
 export {
   answerInParts,
@@ -11,5 +15,12 @@ export {
   working,
 } from './developing.js'
 export { type Graphed, graphLabels } from './graph.js'
-export { type Code, catalogue, type Params, say } from './say.js'
+export { type Code, learn, type Params, say } from './say.js'
 export { plain, type Writer, writerFor } from './writer.js'
+export { deskWords, sinkWords }
+
+/** Every sentence there is. */
+export const catalogue = { ...sinkWords, ...deskWords } as const
+
+// Left out of the built pages, which learn the words of the desk with the first page that is for one.
+learn(deskWords)

@@ -9,7 +9,7 @@ beforeEach(() => {
 afterEach(() => tree.remove())
 
 describe('the size of the first load', () => {
-  const build = (entry_kB: number, shared_kB: number, later_kB: number) => {
+  const build = (entry_kB: number, shared_kB: number, later_kB: number, sink_kB = 1) => {
     const bytes = (kB: number) => randomBytes(kB * 1000).toString('latin1')
     tree.write({
       '.vite/manifest.json': JSON.stringify({
@@ -22,11 +22,13 @@ describe('the size of the first load', () => {
         },
         '_shared.js': { file: 'shared.js' },
         'later.ts': { file: 'later.js', isDynamicEntry: true },
+        'sections/runs/sink.ts': { file: 'sink.js', isDynamicEntry: true, imports: ['_shared.js'] },
       }),
       'entry.css': 'body{}',
       'entry.js': bytes(entry_kB),
       'shared.js': bytes(shared_kB),
       'later.js': bytes(later_kB),
+      'sink.js': bytes(sink_kB),
     })
     return runNode([script('check-size.mjs'), tree.folder], root)
   }
@@ -38,6 +40,16 @@ describe('the size of the first load', () => {
     const { code, printed } = build(80, 80, 0)
     expect(code).toBe(1)
     expect(printed).toMatch(/1\d\d\.\d kB of 150 kB/)
+  })
+  it('fails when the run screen is too much, though it is loaded apart', () => {
+    const { code, printed } = build(60, 60, 0, 60)
+    expect(code).toBe(1)
+    expect(printed).toMatch(/1[2-4]\d\.\d kB of 150 kB on the first load of any page/)
+    expect(printed).toMatch(/2\d\d\.\d kB of 150 kB on the first load of the run screen/)
+  })
+  it('fails when the run screen is not to be found', () => {
+    tree.write({ '.vite/manifest.json': JSON.stringify({ 'index.html': { file: 'entry.js', isEntry: true } }) })
+    expect(runNode([script('check-size.mjs'), tree.folder], root).printed).toContain('was not measured')
   })
   it('fails when nothing was built', () => {
     expect(runNode([script('check-size.mjs'), tree.folder], root).code).toBe(1)

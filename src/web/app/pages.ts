@@ -6,12 +6,19 @@ const today = () => import('../sections/today/index.js')
 const times = () => import('../sections/times/index.js')
 const shelf = () => import('../sections/shelf/index.js')
 const runs = () => import('../sections/runs/index.js')
-const runsAtTheDesk = () => runs().then((section) => section.atTheDesk())
+const atTheSink = () => import('../sections/runs/sink.js')
 const house = () => import('../sections/house/index.js')
 
-/** A page of a section, loaded when it is first gone to. */
+/** A page of a section, loaded when it is first gone to, with all there is to say. */
 const page = <M>(section: () => Promise<M>, pick: (module: M) => PageComponent) =>
-  lazy(() => section().then((module) => ({ default: pick(module) })))
+  lazy(async () => {
+    const [module] = await Promise.all([section(), import('./desk-words.js')])
+    return { default: pick(module) }
+  })
+
+/** A page for a phone at the sink, which loads no more than a run needs. */
+const sinkPage = (pick: (module: Awaited<ReturnType<typeof atTheSink>>) => PageComponent) =>
+  lazy(async () => ({ default: pick(await atTheSink()) }))
 
 export const pages: Record<PageName, PageComponent> = {
   today: page(today, (section) => section.TodayPage),
@@ -26,10 +33,10 @@ export const pages: Record<PageName, PageComponent> = {
   'thermometer-edit': page(shelf, (section) => section.EditThermometerPage),
   'class-set': page(shelf, (section) => section.ClassSetPage),
   runs: page(runs, (section) => section.RunsPage),
-  'run-new': page(runsAtTheDesk, (section) => section.NewRunPage),
-  run: page(runs, (section) => section.RunPage),
-  'run-load': page(runs, (section) => section.LoadPage),
-  'run-record': page(runsAtTheDesk, (section) => section.RecordPage),
+  'run-new': page(runs, (section) => section.NewRunPage),
+  run: sinkPage((section) => section.RunPage),
+  'run-load': sinkPage((section) => section.LoadPage),
+  'run-record': page(runs, (section) => section.RecordPage),
   house: page(house, (section) => section.HousePage),
   pair: page(house, (section) => section.PairPage),
 }

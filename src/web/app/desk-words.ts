@@ -1,0 +1,4 @@
+import { deskWords, learn } from '../../words/index.js'
+
+/** Loaded with every page but those at the sink. */
+learn(deskWords)

@@ -1,2 +1,0 @@
-export { NewRunPage } from './plan/NewRunPage.js'
-export { RecordPage } from './record/RecordPage.js'
