@@ -1,3 +1,4 @@
+import { bathsProblems } from './registry/baths.js'
 import { houseProblems } from './registry/house.js'
 import { interfaceProblems } from './registry/interface.js'
 import { mixingProblems } from './registry/mixing.js'
@@ -26,6 +27,7 @@ export const registry = {
   ...recipesProblems,
   ...scoreProblems,
   ...runsProblems,
+  ...bathsProblems,
   ...solutionsProblems,
   ...mixingProblems,
 } as const

@@ -16,7 +16,8 @@ export interface ClearingVerdict {
   readonly finishedAt: Seconds
 }
 
-const CLEARING = { low: 3, high: 3600 }
+/** Clearing times that can be: seconds. */
+export const CLEARING_RANGE = { low: 3, high: 3600 }
 
 /**
  * A clip of undeveloped film, timed until it is clear: fix for twice that (three times for tabular and high-iodide
@@ -28,8 +29,8 @@ export function clearingVerdict(
   family: FixingFamily = 'ordinary',
 ): Result<ClearingVerdict> {
   const refused =
-    refusedOutside('fixing.bad-value', 'The clearing time when fresh, in seconds,', fresh, CLEARING, 'fresh') ??
-    refusedOutside('fixing.bad-value', 'The clearing time now, in seconds,', now, CLEARING, 'now')
+    refusedOutside('fixing.bad-value', 'The clearing time when fresh, in seconds,', fresh, CLEARING_RANGE, 'fresh') ??
+    refusedOutside('fixing.bad-value', 'The clearing time now, in seconds,', now, CLEARING_RANGE, 'now')
   if (refused) return refused
   const grown = now / fresh
   return ok({

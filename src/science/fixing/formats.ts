@@ -1,4 +1,3 @@
-import { failed, ok, problem, type Result } from '../../kernel/index.js'
 import type { Origin } from '../development/index.js'
 
 /** How film is cut. A length of 135 is said by its frames, sheets by their number. */
@@ -20,18 +19,25 @@ export type FilmFormat = (typeof FILM_FORMATS)[number]
 
 /** Square centimetres in a roll's worth: 80 square inches, by common convention a 135-36, a 120 or an 8×10 sheet. */
 export const ROLL_AREA_CM2 = 80 * 2.54 * 2.54
+/** The 135 length that counts as one roll. */
 export const FRAMES_OF_A_ROLL = 36
 
 interface FormatFacts {
   readonly kind: 'frames' | 'roll' | 'sheet'
-  /** Millimetres of film that a bath meets. */
+  /** Millimetres of film that a bath meets; a 135 length by {@link FRAMES_135}. */
   readonly width: number
   readonly length: number
   /** Rolls it counts as by convention; null where its area counts. */
   readonly counts: number | null
-  /** Where the size is from: the name of a sheet is its size; lengths of rolls are from memory. */
+  /** Where the size is from: a sheet is called by its size; lengths of rolls are from memory. */
   readonly origin: Origin
 }
+
+/**
+ * Whole strips of 135: about 1.15 m with 24 frames and 1.6 m with 36 (from memory); the straight line through the two
+ * gives other lengths. Frames alone lie 38 mm apart.
+ */
+export const FRAMES_135 = { perFrame: 37.5, ends: 250, pitch: 38, low: 1, high: 100, origin: 'assumption' } as const
 
 const sheet = (width: number, length: number): FormatFacts => ({
   kind: 'sheet',
@@ -41,12 +47,13 @@ const sheet = (width: number, length: number): FormatFacts => ({
   origin: 'law',
 })
 const inches = (width: number, length: number): FormatFacts => sheet(width * 25.4, length * 25.4)
+const strip135 = (frames: number): number => FRAMES_135.ends + FRAMES_135.perFrame * frames
 
-/** Sizes and what each counts as. */
+/** The one table of formats: sizes, and what each counts as in a bath. */
 export const FORMAT_FACTS: Readonly<Record<FilmFormat, FormatFacts>> = {
-  '135': { kind: 'frames', width: 35, length: 1600, counts: 1, origin: 'practice' },
-  '120': { kind: 'roll', width: 61.5, length: 820, counts: 1, origin: 'practice' },
-  '220': { kind: 'roll', width: 61.5, length: 1640, counts: 2, origin: 'practice' },
+  '135': { kind: 'frames', width: 35, length: strip135(FRAMES_OF_A_ROLL), counts: 1, origin: 'assumption' },
+  '120': { kind: 'roll', width: 61.5, length: 820, counts: 1, origin: 'assumption' },
+  '220': { kind: 'roll', width: 61.5, length: 1640, counts: 2, origin: 'assumption' },
   '127': { kind: 'roll', width: 46, length: 700, counts: null, origin: 'assumption' },
   '110': { kind: 'roll', width: 16, length: 600, counts: null, origin: 'assumption' },
   '4x5': inches(4, 5),
@@ -58,53 +65,11 @@ export const FORMAT_FACTS: Readonly<Record<FilmFormat, FormatFacts>> = {
   '18x24cm': sheet(180, 240),
 }
 
-/** Some film of one format. */
-export interface FilmPiece {
-  readonly format: FilmFormat
-  /** Frames of a 135 length, 36 when not given; no other format has frames. */
-  readonly frames?: number
-  /** How many rolls or sheets. */
-  readonly count: number
-}
-
-/** What film comes to in a bath. */
-export interface FilmCount {
-  /** Rolls by the convention, in full. */
-  readonly exact: number
-  /** Whole rolls, a part counting as one: what a tally on a bottle says. */
-  readonly tally: number
-}
-
-/** Square centimetres of one piece: the whole strip or sheet. 135 lengths in proportion to their frames. */
+/** Square centimetres of one piece: the whole strip or sheet. `frames` is looked at for 135 only. */
 export function areaOf(format: FilmFormat, frames: number = FRAMES_OF_A_ROLL): number {
   const { width, length, kind } = FORMAT_FACTS[format]
-  return ((width * length) / 100) * (kind === 'frames' ? frames / FRAMES_OF_A_ROLL : 1)
+  return (width * (kind === 'frames' ? strip135(frames) : length)) / 100
 }
 
-/** Rolls that one piece counts as. */
-function countsAs(format: FilmFormat, frames: number): number {
-  const { counts, kind } = FORMAT_FACTS[format]
-  if (kind === 'frames') return frames / FRAMES_OF_A_ROLL
-  return counts ?? areaOf(format) / ROLL_AREA_CM2
-}
-
-/**
- * Film as rolls: 135-36, 120 and an 8×10 sheet count 1, 220 counts 2, other 135 lengths by frames over 36, the rest by
- * area over 80 square inches. Frames 1 to 100 and counts 0 to 10 000, whole; else refused.
- */
-export function rollsOf(pieces: readonly FilmPiece[]): Result<FilmCount> {
-  let exact = 0
-  for (const { format, frames = FRAMES_OF_A_ROLL, count } of pieces) {
-    if (!Object.hasOwn(FORMAT_FACTS, format))
-      return failed(problem('fixing.format-unknown', { format: String(format), known: FILM_FORMATS.join(', ') }))
-    if (!Number.isInteger(frames) || frames < 1 || frames > 100)
-      return failed(problem('fixing.bad-value', { what: 'Frames', value: frames, low: 1, high: 100 }))
-    if (!Number.isInteger(count) || count < 0 || count > 10_000)
-      return failed(
-        problem('fixing.bad-value', { what: 'A number of rolls or sheets', value: count, low: 0, high: 10_000 }),
-      )
-    exact += count * countsAs(format, frames)
-  }
-  // 1 + 2 + 3 rolls must tally to 6 whatever the thirds before them left in the last digit.
-  return ok({ exact, tally: Math.ceil(exact - 1e-9) })
-}
+/** Square centimetres of a 135 length without its ends: only what lies under the frames. */
+export const frameAreaOf = (frames: number): number => (FORMAT_FACTS['135'].width * FRAMES_135.pitch * frames) / 100

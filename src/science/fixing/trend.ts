@@ -1,7 +1,7 @@
 import { failed, ok, problem, type Result, type Seconds } from '../../kernel/index.js'
-import { linearLeastSquares, studentT95 } from '../fitting/index.js'
+import { type Line, linearLeastSquares, studentT95 } from '../fitting/index.js'
 import { refusedOutside } from '../range.js'
-import { FINISHED_AT } from './clearing.js'
+import { CLEARING_RANGE, FINISHED_AT } from './clearing.js'
 
 /** One clearing test of a bath and the rolls it had fixed by then. */
 export interface ClearingTest {
@@ -13,57 +13,77 @@ export interface ClearingTest {
 export interface ClearingTrend {
   /** Rolls in all, from fresh, at which the clearing time will have doubled. */
   readonly endsAt: number
-  /** 95 % by the scatter of the tests about their line; null where it leaves an end open, or two tests leave none. */
+  /** 95 % by the scatter of the tests about their line; null where they leave that end open (two tests leave both). */
   readonly low: number | null
   readonly high: number | null
+  /** Seconds that a roll adds to the clearing time. */
+  readonly perRoll: number
+  /** Tests that the line goes through, the fresh bath's among them. */
+  readonly tests: number
 }
 
+const MOST_TESTS = 500
+/** A line that comes to the level past so many rolls is one that does not grow. */
+const MOST_ROLLS = 10_000
+
 /**
- * The straight line through clearing times on rolls, and where it comes to twice the fresh time. Two tests at different
- * counts at least; refused when clearing does not grow. The interval is Fieller's for the crossing of a level
- * (Draper & Smith, Applied Regression Analysis, §3.2).
+ * The straight line through clearing times on rolls, and where it comes to twice the fresh time. The fresh bath counts
+ * as a test at 0 rolls unless one is given. Refused: one count only; a clearing time that does not grow. The interval is
+ * Fieller's for where a line crosses a level (Draper & Smith, Applied Regression Analysis, §3.2). A last test that finds
+ * the bath finished ends it there, whatever the line says.
+ * Fresh 0:30, 0:36 after 6 rolls and 0:42 after 12: doubled after 30.
  */
-export function clearingTrend(fresh: Seconds, tests: readonly ClearingTest[]): Result<ClearingTrend> {
-  const wrong = refusedOutside('fixing.bad-value', 'The clearing time when fresh, in seconds,', fresh, {
-    low: 3,
-    high: 3600,
-  })
-  if (wrong) return wrong
-  for (const { rolls, clearing } of tests) {
-    const refused =
-      refusedOutside('fixing.bad-value', 'Rolls', rolls, { low: 0, high: 10_000 }) ??
-      refusedOutside('fixing.bad-value', 'A clearing time in seconds', clearing, { low: 3, high: 3600 })
-    if (refused) return refused
-  }
-  if (tests.length > 500 || new Set(tests.map(({ rolls }) => rolls)).size < 2)
-    return failed(problem('fixing.too-few-tests', { count: tests.length }))
+export function clearingTrend(fresh: Seconds, given: readonly ClearingTest[]): Result<ClearingTrend> {
+  const refused = refusedTests(fresh, given)
+  if (refused) return refused
+  const tests = given.some(({ rolls }) => rolls === 0) ? given : [{ rolls: 0, clearing: fresh }, ...given]
+  if (tests.length > MOST_TESTS || new Set(tests.map(({ rolls }) => rolls)).size < 2)
+    return failed(problem('fixing.too-few-tests', { count: tests.length, most: MOST_TESTS }))
   const line = linearLeastSquares(
     tests.map(({ rolls }) => rolls),
     tests.map(({ clearing }) => clearing),
   )
-  if (line.slope <= 1e-9) return failed(problem('fixing.no-trend', {}))
   const level = FINISHED_AT * fresh
-  const endsAt = (level - line.intercept) / line.slope
-  return ok({ endsAt: Math.max(0, endsAt), ...crossing(tests, line, level) })
+  const last = tests.reduce((latest, test) => (test.rolls >= latest.rolls ? test : latest))
+  const done = last.clearing >= level ? last.rolls : Number.POSITIVE_INFINITY
+  const endsAt = line.slope > 0 ? (level - line.intercept) / line.slope : MOST_ROLLS
+  if (endsAt >= MOST_ROLLS && done === Number.POSITIVE_INFINITY)
+    return failed(problem('fixing.no-trend', { count: tests.length }))
+  const held = (rolls: number) => Math.min(done, Math.max(0, rolls))
+  const { low, high } = crossing(tests, line, level)
+  return ok({
+    endsAt: held(endsAt),
+    low: low === null ? null : held(low),
+    high: high === null || high >= MOST_ROLLS ? null : held(high),
+    perRoll: line.slope,
+    tests: tests.length,
+  })
 }
 
-type Fitted = ReturnType<typeof linearLeastSquares>
+function refusedTests(fresh: Seconds, tests: readonly ClearingTest[]) {
+  const wrong = refusedOutside('fixing.bad-value', 'The clearing time when fresh, in seconds,', fresh, CLEARING_RANGE)
+  if (wrong) return wrong
+  for (const { rolls, clearing } of tests) {
+    const refused =
+      refusedOutside('fixing.bad-value', 'Rolls', rolls, { low: 0, high: 10_000 }) ??
+      refusedOutside('fixing.bad-value', 'A clearing time in seconds', clearing, CLEARING_RANGE)
+    if (refused) return refused
+  }
+  return null
+}
 
 /** Fieller's limits of where the line crosses a level. */
-function crossing(tests: readonly ClearingTest[], line: Fitted, level: number): Pick<ClearingTrend, 'low' | 'high'> {
+function crossing(tests: readonly ClearingTest[], line: Line, level: number): Pick<ClearingTrend, 'low' | 'high'> {
+  const open = { low: null, high: null }
   const { slope, intercept, slopeStandardError, residualStandardError, degreesOfFreedom } = line
-  if (slopeStandardError === null || residualStandardError === null) return { low: null, high: null }
+  if (slopeStandardError === null || residualStandardError === null) return open
   const t = studentT95(degreesOfFreedom)
+  const g = (t * slopeStandardError) ** 2 / slope ** 2
+  // A slope that may be none at all leaves the end open.
+  if (g >= 1) return open
   const mean = tests.reduce((sum, { rolls }) => sum + rolls, 0) / tests.length
   const spread = tests.reduce((sum, { rolls }) => sum + (rolls - mean) ** 2, 0)
-  const g = (t * slopeStandardError) ** 2 / slope ** 2
-  // A slope that may be none leaves the end open.
-  if (g >= 1) return { low: null, high: null }
   const away = (level - (intercept + slope * mean)) / slope
   const half = ((t * residualStandardError) / slope) * Math.sqrt((1 - g) / tests.length + away ** 2 / spread)
-  const middle = away
-  return {
-    low: Math.max(0, mean + (middle - half) / (1 - g)),
-    high: Math.max(0, mean + (middle + half) / (1 - g)),
-  }
+  return { low: mean + (away - half) / (1 - g), high: mean + (away + half) / (1 - g) }
 }

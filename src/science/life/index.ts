@@ -1,22 +1,30 @@
-export { type Age, ageOf, KEEPING, type KeepingTimes, type Keeps, type KeptIn, type Stretch } from './age.js'
 export {
-  afterRolls,
-  type BookBalance,
-  type BookEntry,
-  balanceOf,
-  type Plateau,
-  plateau,
-  type Replenished,
-  replenisherFor,
-} from './replenishment.js'
+  type Age,
+  type AgedStretch,
+  ageOf,
+  FILL_STATES,
+  type FillState,
+  KEEPING,
+  KEEPING_KINDS,
+  type KeepingKind,
+  type KeepingTimes,
+  type Stretch,
+} from './age.js'
+export { type BookBalance, type BookEntry, balanceOf, CARRIED_OUT } from './book.js'
+export { afterRolls, type Plateau, plateau, type Replenished, replenisherFor, rollsToPlateau } from './replenishment.js'
 export {
-  ACETIC_PKA,
-  CARRIED,
+  CARRIED_ALKALI,
   type CarriedAlkali,
   INDICATOR,
   neutralisedAt,
+  STOP_ACIDS,
+  type StopAcid,
+  type StopAdvice,
+  type StopBetween,
   type StopCapacity,
+  type StopInUse,
   stopCapacity,
   stopFor,
+  stopMolarity,
   type WaterStopReason,
 } from './stop.js'

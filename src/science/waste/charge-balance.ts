@@ -38,8 +38,8 @@ export function formsAt(acid: Acid, pH: number): number[] {
   return terms.map((term) => term / whole)
 }
 
-/** Negative charge that one mole of an acid carries at a pH. */
-const chargeAt = (acid: Acid, pH: number): number =>
+/** Negative charge that one mole of an acid carries at a pH: the alkali it has taken up, in moles. */
+export const chargeAt = (acid: Acid, pH: number): number =>
   formsAt(acid, pH).reduce((sum, part, protonsLost) => sum + part * protonsLost, 0)
 
 /**

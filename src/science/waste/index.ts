@@ -3,6 +3,7 @@ export {
   type Acid,
   type AcidName,
   acidToReach,
+  chargeAt,
   formsAt,
   pHOf,
   type Solution,

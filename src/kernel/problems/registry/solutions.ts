@@ -1,23 +1,6 @@
 import { unusable } from './registered.js'
 
 export const solutionsProblems = {
-  // Fixing
-  'fixing.bad-value': unusable('baths#fixer', '{what} of {value} is outside {low} to {high}.'),
-  'fixing.format-unknown': unusable('baths#film-as-rolls', '“{format}” is no format known here; they are {known}.'),
-  'fixing.too-few-tests': unusable(
-    'baths#fixer',
-    'A trend needs clearing tests at two counts of rolls or more; {count} were given.',
-  ),
-  'fixing.no-trend': unusable(
-    'baths#fixer',
-    'By these tests the clearing time does not grow, so they do not tell when it will have doubled. Test again after more film.',
-  ),
-  // Life of baths
-  'life.bad-value': unusable('baths#life', '{what} of {value} is outside {low} to {high}.'),
-  'life.state-unknown': unusable(
-    'baths#life',
-    'Nothing is known of how long this keeps when it stands “{state}”. Say how many days, from its label or your own record.',
-  ),
   // Formulas
   'formula.bad-value': unusable('mixing#formulas', '{what} of {value} is outside {low} to {high}.'),
   'formula.unreadable': unusable(

@@ -1,0 +1,2 @@
+export { type Least, type LeftBy, leastOf } from './least.js'
+export { type Fills, rollsByVolume } from './volume.js'
