@@ -1,4 +1,4 @@
-import type { Millilitres } from '../../kernel/index.js'
+import { type Millilitres, RATIO_LIMITS } from '../../kernel/index.js'
 
 /** What one volume is made of. */
 export interface Mixture {
@@ -7,13 +7,14 @@ export interface Mixture {
   readonly parts: readonly Millilitres[]
 }
 
-/** Ranges as data. */
+/** What the calculations accept; outside, they refuse. Volumes in mL, densities in g/mL, strengths in %. */
 export const DILUTION_LIMITS = {
   total: { low: 1, high: 100_000 },
-  part: { low: 0.001, high: 10_000 },
-  parts: { fewest: 1, most: 6 },
+  part: { low: RATIO_LIMITS.low, high: RATIO_LIMITS.high },
+  parts: { low: 1, high: RATIO_LIMITS.parts },
   percent: { low: 0, high: 100 },
-  rolls: { low: 1, high: 200 },
+  rolls: { low: 0.01, high: 200 },
+  floor: { low: 0.1, high: 2000 },
   density: { low: 0.5, high: 2 },
   marks: { low: 0.01, high: 1000 },
 } as const

@@ -13,6 +13,8 @@ import { DILUTION_LIMITS } from './definition.js'
 
 const percentWrong = (what: string, value: number, field: string) =>
   refusedOutside('dilution.bad-value', what, value, DILUTION_LIMITS.percent, field)
+const densityWrong = (density: number) =>
+  refusedOutside('dilution.bad-value', 'A density in g/mL', density, DILUTION_LIMITS.density, 'density')
 const totalWrong = (total: number) =>
   refusedOutside('dilution.bad-value', 'A total in millilitres', total, DILUTION_LIMITS.total, 'total')
 
@@ -93,12 +95,34 @@ export function weightPercent(
     percentWrong('The percentage of the acid', acid.percent, 'percent') ??
     refusedOutside('dilution.bad-value', 'Volumes of acid', acid.volumes, volumes) ??
     refusedOutside('dilution.bad-value', 'Volumes of water', water.volumes, volumes) ??
-    refusedOutside('dilution.bad-value', 'A density in g/mL', acid.density, DILUTION_LIMITS.density) ??
-    refusedOutside('dilution.bad-value', 'A density in g/mL', water.density, DILUTION_LIMITS.density)
+    densityWrong(acid.density) ??
+    densityWrong(water.density)
   if (refused) return refused
   const [heavy, light] = [acid.volumes * acid.density, water.volumes * water.density]
   return ok({
     percent: (heavy * acid.percent) / (heavy + light),
     byVolume: (acid.volumes * acid.percent) / (acid.volumes + water.volumes),
   })
+}
+
+/** A solution by weight: what is weighed out for a volume. */
+export interface WeighedOut {
+  readonly dissolved: Grams
+  readonly water: Grams
+}
+
+/**
+ * What a volume of a solution by weight is made of: 10 % of density 1.03 g/mL, 500 mL, is 51.5 g and 463.5 g of water.
+ * Percent 0–100, density 0.5–2 g/mL, total 1 mL – 100 L; else refused.
+ */
+export function weighedFor(percent: number, density: number, total: Millilitres): Result<WeighedOut> {
+  const refused = percentWrong('A percentage', percent, 'percent') ?? densityWrong(density) ?? totalWrong(total)
+  if (refused) return refused
+  const mass = total * density
+  return ok({ dissolved: grams((mass * percent) / 100), water: grams(mass * (1 - percent / 100)) })
+}
+
+/** Grams in 100 mL of a solution by weight: percent × density. 28 % at 1.0345 g/mL is 28.97 g in 100 mL. */
+export function weightInVolume(percent: number, density: number): Result<number> {
+  return percentWrong('A percentage', percent, 'percent') ?? densityWrong(density) ?? ok(percent * density)
 }

@@ -50,4 +50,8 @@ export const mixingProblems = {
     'mixing#ratios',
     'The working bath is thinned {thinned} times in all and the stock {factor} times already: it cannot be made from this stock.',
   ),
+  'dilution.stocks-mismatch': unusable(
+    'mixing#ratios',
+    '{stocks} stocks were given for {parts} parts. Give one at least, in the order of the ratio, and no more than it has parts.',
+  ),
 } as const
