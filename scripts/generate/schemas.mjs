@@ -5,6 +5,6 @@ import { published } from '../../dist/wire/index.js'
 export async function publishedSchemas() {
   return Object.entries(published).map(([name, schema]) => [
     name,
-    { title: name, ...z.toJSONSchema(schema, { io: 'output' }) },
+    { title: name, ...z.toJSONSchema(schema, { io: name.endsWith('-question') ? 'input' : 'output' }) },
   ])
 }

@@ -4,11 +4,20 @@ import { usage } from './output.js'
 
 /** A text as JSON of a published shape; the first thing wrong is named with its place. */
 export function jsonIn<Shape extends z.ZodType>(text: string, name: string, shape: Shape): Result<z.output<Shape>> {
-  const read = shape.safeParse(parsed(text))
+  const json = parsed(text)
+  if (json === undefined) return failed(usage(`${name} is not JSON: ${JSON.stringify(text.trim().slice(0, 40))}.`))
+  const read = shape.safeParse(json)
   if (read.success) return ok(read.data)
   const [issue] = read.error.issues
-  return failed(usage(`${name}: ${issue?.path.join('.') || 'the whole'}: ${issue?.message}.`))
+  return failed(
+    usage(
+      `${name}: ${issue?.path.join('.') || 'the whole'}: ${issue?.message.replace('received undefined', 'nothing was given')}.`,
+    ),
+  )
 }
+
+/** Whether a text is meant as JSON; lists of people never begin with a brace or a bracket. */
+export const isJson = (text: string): boolean => /^\s*[[{]/.test(text)
 
 function parsed(text: string): unknown {
   try {

@@ -40,15 +40,32 @@ async function fromFile(file: string): Promise<Result<string>> {
   }
 }
 
-/** Readings, one a line: `0:00 20.0`, `2:30, 21.4 °C`. A first line without digits is a heading. */
-export function readingsIn(text: string, system: UnitSystem): Result<CourseReading[]> {
+/** The lines of a list that say something, apart from its heading: a first line without digits. `#` begins a remark. */
+export function rowsOf(text: string): { readonly heading: string | null; readonly rows: readonly string[] } {
   const lines = text
     .split(/\r?\n/)
     .map((line) => line.trim())
     .filter((line) => line !== '' && !line.startsWith('#'))
-  const rows = lines[0] !== undefined && !/\d/.test(lines[0]) ? lines.slice(1) : lines
-  return all(rows.map((row) => readingIn(row, system)))
+  const [first] = lines
+  return first !== undefined && !/\d/.test(first)
+    ? { heading: first, rows: lines.slice(1) }
+    : { heading: null, rows: lines }
 }
+
+/** The cells of a row, parted by commas, semicolons, tabs or spaces. */
+export const cellsOf = (row: string): string[] => row.split(/\s*[,;\t]\s*|\s+/).filter((cell) => cell !== '')
+
+/** Every cell of a row as a number with a point; the row is quoted when one is not. */
+export function numbersIn(row: string, like: string): Result<number[]> {
+  const cells = cellsOf(row)
+  return cells.every((cell) => /^[-+−]?\d+(\.\d+)?$/.test(cell))
+    ? ok(cells.map((cell) => Number(cell.replace('−', '-'))))
+    : failed(usage(`“${row}” is not a row of numbers, like “${like}”.`))
+}
+
+/** Readings, one a line: `0:00 20.0`, `2:30, 21.4 °C`. */
+export const readingsIn = (text: string, system: UnitSystem): Result<CourseReading[]> =>
+  all(rowsOf(text).rows.map((row) => readingIn(row, system)))
 
 function readingIn(row: string, system: UnitSystem): Result<CourseReading> {
   const cut = row.match(/^(\S+?(?:\s*(?:min|s|sec))?)\s*[,;\t ]\s*(\S.*)$/)

@@ -2,8 +2,10 @@ import { Command, CommanderError } from 'commander'
 import { registry } from '../kernel/index.js'
 import { examples } from './examples/index.js'
 import { type Output, terminal } from './output.js'
+import { baths } from './program/baths.js'
 import { developing } from './program/developing.js'
 import { keeping } from './program/keeping.js'
+import { negatives } from './program/negatives.js'
 import type { Program } from './program/shape.js'
 
 const USAGE = registry['command.usage'].exit
@@ -21,7 +23,7 @@ function program(output: Output, done: (code: number) => void): Command {
       .addHelpText('after', () => `\nExample:\n${examples[name.split(' ')[0] as keyof typeof examples]}`)
 
   const parts: Program = { add, output, done }
-  for (const declare of [developing, keeping]) declare(parts)
+  for (const declare of [developing, negatives, baths, keeping]) declare(parts)
   root.command('start').description('Starts the program; PORT, HOST and DATA_DIR are taken from the environment.')
   return root
 }

@@ -1,7 +1,10 @@
 import type { z } from 'zod'
+import type * as baths from './schemas/baths.js'
 import type * as common from './schemas/common.js'
 import type * as house from './schemas/house.js'
 import type * as kit from './schemas/kit.js'
+import type * as mixing from './schemas/mixing.js'
+import type * as negatives from './schemas/negatives.js'
 import type * as people from './schemas/people.js'
 import type * as plans from './schemas/plans.js'
 import type * as publishing from './schemas/published.js'
@@ -29,6 +32,23 @@ export type TimeAnswer = z.output<typeof times.TimeAnswer>
 export type DoseAnswer = z.output<typeof publishing.DoseAnswer>
 export type ScoreAnswer = z.output<typeof publishing.ScoreAnswer>
 export type ThermometerAnswer = z.output<typeof publishing.ThermometerAnswer>
+export type StripQuestion = z.output<typeof negatives.StripQuestion>
+export type StripAnswer = z.output<typeof negatives.StripAnswer>
+export type IndexQuestion = z.output<typeof negatives.IndexQuestion>
+export type IndexAnswer = z.output<typeof negatives.IndexAnswer>
+export type DensityAnswer = z.output<typeof negatives.DensityAnswer>
+export type ContrastQuestion = z.output<typeof negatives.ContrastQuestion>
+export type ContrastAnswer = z.output<typeof negatives.ContrastAnswer>
+export type ZonesAnswer = z.output<typeof negatives.ZonesAnswer>
+export type RangeAnswer = z.output<typeof negatives.RangeAnswer>
+export type ControlQuestion = z.output<typeof negatives.ControlQuestion>
+export type ControlAnswer = z.output<typeof negatives.ControlAnswer>
+export type FitQuestion = z.output<typeof negatives.FitQuestion>
+export type FitAnswer = z.output<typeof negatives.FitAnswer>
+export type TemperQuestion = z.output<typeof mixing.TemperQuestion>
+export type TemperAnswer = z.output<typeof mixing.TemperAnswer>
+export type DiluteQuestion = z.output<typeof mixing.DiluteQuestion>
+export type DiluteAnswer = z.output<typeof mixing.DiluteAnswer>
 export type PastedReading = z.output<typeof times.PastedReading>
 export type ThermometerStatement = z.output<typeof kit.ThermometerStatement>
 export type ThermometerRecord = z.output<typeof kit.ThermometerRecord>
@@ -52,4 +72,14 @@ export type JudgeRun = z.output<typeof runs.JudgeRun>
 export type RunVerdict = z.output<typeof runs.RunVerdict>
 export type Run = z.output<typeof runs.Run>
 export type RunSummary = z.output<typeof runs.RunSummary>
+export type RollsQuestion = z.output<typeof baths.RollsQuestion>
+export type RollsAnswer = z.output<typeof baths.RollsAnswer>
+export type FixQuestion = z.output<typeof baths.FixQuestion>
+export type FixAnswer = z.output<typeof baths.FixAnswer>
+export type LifeQuestion = z.output<typeof baths.LifeQuestion>
+export type LifeAnswer = z.output<typeof baths.LifeAnswer>
+export type ReplenishQuestion = z.output<typeof baths.ReplenishQuestion>
+export type ReplenishAnswer = z.output<typeof baths.ReplenishAnswer>
+export type StopQuestion = z.output<typeof baths.StopQuestion>
+export type StopAnswer = z.output<typeof baths.StopAnswer>
 export type { SameAsScore } from './schemas/same-as-score.js'

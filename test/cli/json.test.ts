@@ -4,6 +4,29 @@ import { command } from '../support/commands.js'
 
 const POINTS = ['--point', '18C 11:30', '--point', '20C 9:30', '--point', '24C 6:45']
 const READINGS = 's temperature\n0:00 20.0C\n8:00 24.0C\n'
+/** Twenty-one steps that gain 0.80 over 1.30, in the order of the tablet. */
+const DENSITIES = [
+  1.64, 1.54, 1.44, 1.34, 1.25, 1.15, 1.05, 0.96, 0.86, 0.76, 0.67, 0.57, 0.48, 0.39, 0.32, 0.27, 0.24, 0.23, 0.22,
+  0.22, 0.22,
+]
+const STRIP = DENSITIES.join('\n')
+/** The same film for three times: density over base and fog grows with the contrast. */
+const FAMILY = [
+  ['4:00', 0.7],
+  ['6:00', 0.9],
+  ['10:00', 1.1],
+]
+  .map(([time, part]) => [time, ...DENSITIES.map((d) => (0.22 + (d - 0.22) * Number(part)).toFixed(3))].join(' '))
+  .join('\n')
+
+/** The same readings against 8:00 at 20 °C, as a program asks. */
+const DOSE = JSON.stringify({
+  time: { points: [{ temperature_c: 20, time_s: 480 }] },
+  readings: [
+    { at_s: 0, temperature_c: 20 },
+    { at_s: 480, temperature_c: 24 },
+  ],
+})
 
 describe('--json prints what its published schema says', () => {
   const cases: [schema: keyof typeof published, argv: string[], input?: string][] = [
@@ -12,6 +35,24 @@ describe('--json prints what its published schema says', () => {
     ['time-answer', ['time', '--at', '37.8C', '--kind', 'fixed', '--point', '37.8C 3:15', '--json']],
     ['time-answer', ['time', '--at', '30C', '--law', 'arrhenius', ...POINTS, '--json']],
     ['dose-answer', ['dose', '--point', '20C 8:00', '--json'], READINGS],
+    ['dose-answer', ['dose', '--json'], DOSE],
+    ['strip-answer', ['strip', '--tablet', '21-step', '--lamp', '0.05', '--base', '0.22', '--json'], STRIP],
+    ['strip-answer', ['strip', '--json'], 'tablet film\n0.05 1.21\n0.35 0.90\n0.64 0.55\n0.95 0.31\n1.25 0.20\n'],
+    ['index-answer', ['index', '--iso', '400', '--meter', 'f/11 1/15', '--json'], 'f/8 1/15\nf/11 1/15\n'],
+    ['index-answer', ['index', '--iso', '400', '--meter', 'f/11 1/15', '--json'], 'f/8 1/15 0.2\nf/16 1/15 0.01\n'],
+    ['density-answer', ['density', '--enlarger', '10=13', '--read', '0.085', '--known', '0.085=0.1', '--json']],
+    ['contrast-answer', ['contrast', '--wanted', '0.62', '--json'], '4:00 0.50\n8:00 0.75\n'],
+    ['contrast-answer', ['contrast', '--wanted', '0.6', '--tablet', '21-step', '--lamp', '0', '--json'], FAMILY],
+    ['zones-answer', ['zones', '--json']],
+    ['zones-answer', ['zones', '-', '--json'], '0.02 0.11 0.21 0.34 0.48 0.62 0.76 0.97 1.18\n'],
+    ['range-answer', ['range', '--subject', '160', '--gradient', '0.5', '--json']],
+    ['control-answer', ['control', '--json'], 'mon 0.12 0.60 0.61\ntue 0.13 0.62 0.60\n'],
+    [
+      'control-answer',
+      ['control', '--steps', 'film', '--json'],
+      '0.12 0.14 0.23 0.61 1.20\n0.12 0.15 0.24 0.60 1.22\n',
+    ],
+    ['fit-answer', ['fit', 'line', '--json'], '0 1\n1 3\n2 5.1\n'],
     ['thermometer-answer', ['thermometer', '--read', '21C', '--json']],
     ['thermometer-answer', ['thermometer', '--read', '40C', '-c', '20.4=20.0', '-c', '30.1=30', '--json']],
     ['score-answer', ['score', 'colour-negative', '--json']],
@@ -53,6 +94,12 @@ describe('the answers agree with each other', () => {
       JSON.parse((await command(['time', ...argv, ...POINTS, '--json'])).out.join('\n')).time_s
     expect(await seconds('--at', '71.6F')).toBeCloseTo(await seconds('--at', '22C'), 6)
     expect(await seconds('--at', '71.6', '--us')).toBeCloseTo(await seconds('--at', '22'), 6)
+  })
+
+  it('a question in JSON has the answer of the same in words', async () => {
+    const said = await command(['dose', '--point', '20C 8:00', '--explain'], READINGS)
+    expect(await command(['dose', '--explain'], DOSE)).toEqual(said)
+    expect(said.code).toBe(0)
   })
 
   it('a bath that stays at the temperature of the sheet has a dose of its own time', async () => {

@@ -47,6 +47,29 @@ describe('what is typed wrongly ends with its exit code and a sentence', () => {
     ['a factor below nothing', at('20C', ...POINT, '--factor', '-1'), DATA, /-1|−1/],
     ['a broken thermometer', ['thermometer', '--read', '20C', '-c', '30=20'], DATA, /broken/],
     ['one reading only', ['dose', ...POINT], DATA, /at least two/, '0:00 20C\n'],
+    ['JSON that is none', ['dose'], USAGE, /the question is not JSON/, '{ "time": '],
+    ['JSON of another question', ['dose'], USAGE, /the question: readings/, '{ "time": { "points": [] } }'],
+    ['densities without a tablet', ['strip'], USAGE, /--tablet 21-step/, '0.2\n0.3\n0.4\n0.5\n'],
+    ['a density in words', ['strip'], USAGE, /“0.2 thick”/, '0.2 thick\n'],
+    ['a tablet nobody knows', ['strip', '--tablet', '9-step'], USAGE, /9-step/, '0.2\n'],
+    ['a strip of three steps', ['strip'], DATA, /at least 4/, '0.1 0.9\n0.4 0.6\n0.7 0.3\n'],
+    ['fewer densities than steps', ['strip', '--tablet', '11-step'], DATA, /11 steps/, '0.9\n0.6\n'],
+    ['no contrast wanted', ['contrast'], USAGE, /--wanted 0.62/, '4:00 0.50\n'],
+    ['a contrast past the most', ['contrast', '--wanted', '1.2'], DATA, /1.2/, '4:00 0.50\n8:00 0.75\n'],
+    ['one strip only', ['contrast', '--wanted', '0.6'], DATA, /2 strips/, '4:00 0.50\n'],
+    ['a frame without its time', ['index', '--iso', '400', '--meter', 'f/11 1/15'], USAGE, /“f\/8 ”/, 'f/8\n'],
+    ['no meter', ['index'], USAGE, /--iso 400/, 'f/8 1/15\n'],
+    ['nothing read', ['density'], USAGE, /--enlarger 10=13/],
+    ['an enlarger backwards', ['density', '-e', '13=10'], DATA, /matching time of 10/],
+    ['a range without its model', ['zones', '--range', '0.8'], USAGE, /one model/],
+    ['a range of nothing', ['range'], USAGE, /--subject 160/],
+    ['room without a gradient', ['range', '--from', '0.4', '--to', '1.4'], USAGE, /--gradient/],
+    ['a control strip of two numbers', ['control'], USAGE, /“0.12 0.60”/, '0.12 0.60\n'],
+    ['one control strip', ['control'], DATA, /at least 2/, '0.12 0.60 0.60\n'],
+    ['an aim of nothing known', ['control', '--aim', 'grain=1'], USAGE, /“grain=1”/, '0.12 0.60 0.60\n'],
+    ['a curve nobody knows', ['fit', 'wave'], USAGE, /“wave”.*rise/, '1 2\n'],
+    ['a fit without pairs enough', ['fit', 'rise'], DATA, /at least 2/, '1 2\n'],
+    ['a fit without its start', ['fit', 'quotient'], DATA, /4/, '1 2\n2 3\n3 4\n4 5\n'],
     ['readings back in time', ['dose', ...POINT], DATA, /not later/, '2:00 20C\n1:00 21C\n'],
     ['a table of nothing', ['table'], DATA, /holds no time/, 'hello\n'],
     ['a list that is too long', ['dose', ...POINT], DATA, /longer than 1 MB/, '0:00 20C\n'.repeat(120_000)],
@@ -72,7 +95,7 @@ describe('what is typed wrongly ends with its exit code and a sentence', () => {
 })
 
 describe('files', () => {
-  it.each(['dose', 'table'])('%s of a file that is not there', async (name) => {
+  it.each(['dose', 'table', 'strip'])('%s of a file that is not there', async (name) => {
     const missing = join(folder, 'missing.txt')
     const ran = await command([name, missing, ...(name === 'dose' ? POINT : [])])
     expect(ran.code).toBe(NO_INPUT)

@@ -1,8 +1,10 @@
-import type { Seconds } from '../../kernel/index.js'
+import { celsius, ok, type Result, type Seconds, seconds, type UnitSystem } from '../../kernel/index.js'
+import { basisOf, timeStatementOf } from '../../lab/index.js'
 import { type CourseReading, dose as doseOf, type TimeBasis } from '../../science/index.js'
-import type { DoseAnswer } from '../../wire/index.js'
+import { type DoseAnswer, published } from '../../wire/index.js'
 import { say, warningSentence, writerFor } from '../../words/index.js'
 import { tell } from '../answer.js'
+import { isJson, jsonIn } from '../asked.js'
 import { type BasisOptions, basisFrom } from '../basis.js'
 import { listText, readingsIn } from '../lists.js'
 import { type Common, type Output, refuse, unitsOf } from '../output.js'
@@ -12,24 +14,48 @@ export interface DoseOptions extends Common, BasisOptions {}
 /** Prints how much development a list of readings has done. */
 export async function dose(file: string | undefined, options: DoseOptions, output: Output): Promise<number> {
   const units = unitsOf(options)
-  const basis = basisFrom(options, units)
-  if (!basis.ok) return refuse(output, basis.problem, options)
   const text = await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
-  const readings = readingsIn(text.value, units)
-  if (!readings.ok) return refuse(output, readings.problem, options)
-  const found = doseOf(basis.value, readings.value)
+  const asked = isJson(text.value) ? fromJson(text.value) : fromLines(text.value, options, units)
+  if (!asked.ok) return refuse(output, asked.problem, options)
+  const { basis, readings } = asked.value
+  const found = doseOf(basis, readings)
   if (!found.ok) return refuse(output, found.problem, options)
-  const view = viewOf(basis.value, readings.value, found.value, options)
+  const view = viewOf(basis, readings, found.value, options)
   return tell(
     {
       view,
       lines: [view.sentence, ...view.warnings.map((warning) => warning.sentence)],
-      working: () => explain(basis.value, readings.value, view, options),
+      working: () => explain(basis, readings, view, options),
     },
     options,
     output,
   )
+}
+
+interface Asked {
+  readonly basis: TimeBasis
+  readonly readings: readonly CourseReading[]
+}
+
+function fromLines(text: string, options: DoseOptions, units: UnitSystem): Result<Asked> {
+  const basis = basisFrom(options, units)
+  if (!basis.ok) return basis
+  const readings = readingsIn(text, units)
+  return readings.ok ? ok({ basis: basis.value, readings: readings.value }) : readings
+}
+
+/** JSON holds the whole question; the options that state a time are not looked at. */
+function fromJson(text: string): Result<Asked> {
+  const question = jsonIn(text, 'the question', published['dose-question'])
+  if (!question.ok) return question
+  const basis = basisOf(timeStatementOf(question.value.time))
+  if (!basis.ok) return basis
+  const readings = question.value.readings.map(({ at_s, temperature_c }) => ({
+    at: seconds(at_s),
+    temperature: celsius(temperature_c),
+  }))
+  return ok({ basis: basis.value, readings })
 }
 
 function viewOf(

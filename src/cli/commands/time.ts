@@ -11,6 +11,7 @@ import { developingTime, fitLaw, type Modifier, type TimeBasis } from '../../sci
 import type { TimeAnswer } from '../../wire/index.js'
 import { plain, say, type Writer, writerFor } from '../../words/index.js'
 import { type BasisOptions, basisFrom } from '../basis.js'
+import { board } from '../board.js'
 import { storedAnswer } from '../data/stored.js'
 import { type Common, numberOf, type Output, refuse, typed, unitsOf, usage } from '../output.js'
 
@@ -92,8 +93,7 @@ const bandLine = (view: TimeAnswer, writer: Writer): string =>
 
 /** The working in two columns: the step, and where its number comes from. */
 function explain(view: TimeAnswer, basis: TimeBasis, writer: Writer): string[] {
-  const width = Math.max(...view.working.map((step) => step.line.length)) + 2
-  const steps = view.working.map((step) => `${step.line.padEnd(width)}[${step.source}]`)
+  const steps = board(view.working)
   if (basis.kind !== 'ordinary' || basis.points.length < 3) return steps
   const { worst } = fitLaw(basis, basis.law)
   const point = basis.points[worst.index]

@@ -1,7 +1,7 @@
 export type * from './definition.js'
 export { type EwmaChart, type EwmaSettings, ewmaChart } from './ewma.js'
 export { type IndividualsChart, individualsChart } from './individuals.js'
-export { LIMIT_SETS } from './limits.js'
+export { CONTROL_RANGES, LIMIT_SETS } from './limits.js'
 export { lastMoves, type RuleHit, type RunRule, runRules, TREND_MOVES } from './rules.js'
 export { type ControlReading, type ControlSteps, controlSteps, readControlStrip } from './steps.js'
 export { judge, operatingLevel } from './verdict.js'

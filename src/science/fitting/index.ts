@@ -1,4 +1,5 @@
 export { brent } from './brent.js'
+export { type CurveName, fitNamedCurve, NAMED_CURVES, type NamedCurve, type XY } from './curves.js'
 export { integrate } from './gauss.js'
 export { isotonic } from './isotonic.js'
 export { type FitOptions, levenbergMarquardt, type NonlinearFit, type StoppingReason } from './levenberg.js'

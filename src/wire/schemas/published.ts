@@ -1,5 +1,17 @@
 import { z } from 'zod'
-import { PastedReading, TimeAnswer, WarningBody } from './times.js'
+import { baths } from './baths.js'
+import { Duration, Name, Temperature } from './common.js'
+import { mixing } from './mixing.js'
+import { negatives } from './negatives.js'
+import { PastedReading, TimeAnswer, TimeStatement, WarningBody } from './times.js'
+
+/** Readings, and the developing time they are counted against; names may be left out. */
+export const DoseQuestion = z
+  .strictObject({
+    time: TimeStatement.extend({ film: Name.default('this film'), developer: Name.default('this developer') }),
+    readings: z.array(z.strictObject({ at_s: Duration, temperature_c: Temperature })).max(20_000),
+  })
+  .meta({ id: 'DoseQuestion' })
 
 /** Equivalent development of a log of readings. */
 export const DoseAnswer = z
@@ -61,8 +73,12 @@ export const ScoreAnswer = z
 /** What commands print with `--json`, by the name its schema is published under in docs/schemas. */
 export const published = {
   'time-answer': TimeAnswer,
+  'dose-question': DoseQuestion,
   'dose-answer': DoseAnswer,
   'score-answer': ScoreAnswer,
+  ...negatives,
   'thermometer-answer': ThermometerAnswer,
   'pasted-reading': PastedReading,
+  ...baths,
+  ...mixing,
 }

@@ -1,10 +1,15 @@
+import { bathLifeWords, fixerWords } from './baths.js'
 import { controlWords } from './control.js'
+import { diluteWords } from './dilute.js'
 import { doseWords } from './dose.js'
 import { housePagesWords } from './house-pages.js'
+import { listsWords } from './lists.js'
+import { chartWords, contrastWords, indexWords, stripWords, zonesWords } from './negatives.js'
 import { pasteWords } from './paste.js'
 import { cardWords, graphWords } from './print.js'
 import { benchSheetWords, runRecordWords } from './run-paper.js'
 import { shelfPagesWords } from './shelf-pages.js'
+import { temperWords } from './temper.js'
 import { thermometerWords } from './thermometers.js'
 import { timesWords } from './times.js'
 import { timesPagesWords } from './times-pages.js'
@@ -17,12 +22,22 @@ export const deskWords = {
   ...todayWords,
   ...pasteWords,
   ...doseWords,
+  ...temperWords,
+  ...diluteWords,
   ...controlWords,
+  ...stripWords,
+  ...indexWords,
+  ...contrastWords,
+  ...zonesWords,
+  ...chartWords,
   ...timesPagesWords,
   ...shelfPagesWords,
   ...housePagesWords,
   ...graphWords,
   ...cardWords,
+  ...listsWords,
   ...benchSheetWords,
   ...runRecordWords,
+  ...fixerWords,
+  ...bathLifeWords,
 } as const

@@ -91,4 +91,18 @@ export const negativesProblems = {
     'No step of the strip is {wanted}; its densities run from {lowest} to {highest}. Expose the strip so that one is.',
   ),
   'control.too-few': unusable('negatives#control', '{what} needs at least {fewest} values; {count} were given.'),
+  // Fits of one's own data
+  'fit.bad-value': unusable('negatives#fits', '{what} of {value} is outside {low} to {high}.'),
+  'fit.points': unusable(
+    'negatives#fits',
+    '{count} pairs were given; this curve needs at least {fewest} and takes at most {most}.',
+  ),
+  'fit.bad-start': unusable(
+    'negatives#fits',
+    'A start of {count} numbers was given for the curve “{curve}”, which has {wanted}. Give one number a parameter.',
+  ),
+  'fit.no-value-at-start': unusable(
+    'negatives#fits',
+    'At the start {start} the curve “{curve}” has no value for some of the pairs. Start elsewhere.',
+  ),
 } as const
