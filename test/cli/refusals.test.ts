@@ -16,6 +16,7 @@ beforeEach(() => {
 afterEach(() => vi.unstubAllEnvs())
 
 const POINT = ['--point', '20C 9:30']
+const PUSH = ['--of-index', '400', '--exposed-at']
 const at = (...argv: string[]) => ['time', '--at', ...argv]
 
 describe('what is typed wrongly ends with its exit code and a sentence', () => {
@@ -45,6 +46,10 @@ describe('what is typed wrongly ends with its exit code and a sentence', () => {
     ['slower when warmer', at('20C', ...POINT, '--point', '24C 10:00'), DATA, /10:00.*9:30/],
     ['a coefficient of 40', at('22C', ...POINT, '--coefficient', '40'), DATA, /40.*outside/],
     ['a factor below nothing', at('20C', ...POINT, '--factor', '-1'), DATA, /-1|−1/],
+    ['a push without its start', at('20C', ...POINT, '--exposed-at', '800'), USAGE, /--of-index 400/],
+    ['a push nobody practises', at('20C', ...POINT, ...PUSH, '3200'), DATA, /3 stops/],
+    ['a push counted twice', at('20C', ...POINT, ...PUSH, '400', '--push', '1.4'), DATA, /count it twice/],
+    ['a use that is none', at('20C', ...POINT, '--use', '0'), DATA, /1 is fresh/],
     ['a broken thermometer', ['thermometer', '--read', '20C', '-c', '30=20'], DATA, /broken/],
     ['one reading only', ['dose', ...POINT], DATA, /at least two/, '0:00 20C\n'],
     ['JSON that is none', ['dose'], USAGE, /the question is not JSON/, '{ "time": '],

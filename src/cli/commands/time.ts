@@ -7,25 +7,24 @@ import {
   readTemperatureDifference,
 } from '../../kernel/index.js'
 import { answerView } from '../../lab/index.js'
-import { developingTime, fitLaw, type Modifier, type TimeBasis } from '../../science/index.js'
+import { developingTime, fitLaw, type TimeBasis } from '../../science/index.js'
 import type { TimeAnswer } from '../../wire/index.js'
 import { plain, say, type Writer, writerFor } from '../../words/index.js'
 import { type BasisOptions, basisFrom } from '../basis.js'
 import { board } from '../board.js'
 import { storedAnswer } from '../data/stored.js'
-import { type Common, numberOf, type Output, refuse, typed, unitsOf, usage } from '../output.js'
+import { type ModifierOptions, modifiersBy } from '../modifiers.js'
+import { type Common, type Output, refuse, typed, unitsOf, usage } from '../output.js'
 
-export interface TimeOptions extends Common, BasisOptions {
+export interface TimeOptions extends Common, BasisOptions, ModifierOptions {
   readonly at?: string
   readonly stored?: string
-  readonly factor?: string
   readonly thermometerError?: string
   readonly source?: string
 }
 
 interface Asked {
   readonly at: Celsius
-  readonly modifiers: readonly Modifier[]
   readonly thermometerError?: number
 }
 
@@ -38,12 +37,9 @@ function askedOf(options: TimeOptions): Result<Asked> {
       ? ok(undefined)
       : typed(readTemperatureDifference(options.thermometerError, { system: unitsOf(options) }))
   if (!error.ok) return error
-  const factor = options.factor === undefined ? null : numberOf('factor', options.factor)
-  if (factor?.ok === false) return factor
   return ok({
     at: at.value,
     ...(error.value === undefined ? {} : { thermometerError: Math.abs(error.value) }),
-    modifiers: factor === null ? [] : [{ name: 'other', factor: factor.value, origin: 'assumption' }],
   })
 }
 
@@ -51,20 +47,26 @@ function askedOf(options: TimeOptions): Result<Asked> {
 export async function time(options: TimeOptions, output: Output): Promise<number> {
   const asked = askedOf(options)
   if (!asked.ok) return refuse(output, asked.problem, options)
+  const factors = (ofTime: number | null) => modifiersBy(options, ofTime, writerFor(unitsOf(options)))
   const answer =
     options.stored === undefined
-      ? fromPoints(options, asked.value)
-      : await storedAnswer(options.stored, asked.value, unitsOf(options))
+      ? fromPoints(options, asked.value, factors(null))
+      : await storedAnswer(options.stored, asked.value, factors, unitsOf(options))
   if (!answer.ok) return refuse(output, answer.problem, options)
   for (const line of options.json ? [JSON.stringify(answer.value.view, null, 2)] : linesOf(answer.value, options))
     output.out(options.json ? line : plain(line))
   return 0
 }
 
-function fromPoints(options: TimeOptions, asked: Asked): Result<{ view: TimeAnswer; basis: TimeBasis }> {
+function fromPoints(
+  options: TimeOptions,
+  asked: Asked,
+  factors: ReturnType<typeof modifiersBy>,
+): Result<{ view: TimeAnswer; basis: TimeBasis }> {
+  if (!factors.ok) return factors
   const basis = basisFrom(options, unitsOf(options))
   if (!basis.ok) return basis
-  const answer = developingTime(basis.value, asked.at, asked)
+  const answer = developingTime(basis.value, asked.at, { ...asked, ...factors.value })
   if (!answer.ok) return answer
   return ok({
     view: answerView(answer.value, basis.value, options.source ?? '', writerFor(unitsOf(options))),

@@ -36,6 +36,7 @@ function pick(times: readonly Named[], name: string): Result<Named> {
 export async function storedAnswer(
   name: string,
   asked: { readonly at: Celsius } & TimeQuestion,
+  factors: (ofTime: number | null) => Result<TimeQuestion>,
   units: UnitSystem,
 ): Promise<Result<{ view: TimeAnswer; basis: TimeBasis }>> {
   const times = await benchTimes()
@@ -47,7 +48,9 @@ export async function storedAnswer(
   if (!record.ok) return record
   const basis = basisOf(record.value.statement)
   if (!basis.ok) return basis
-  const answer = developingTime(basis.value, asked.at, asked)
+  const factored = factors(record.value.statement.exposureIndex)
+  if (!factored.ok) return factored
+  const answer = developingTime(basis.value, asked.at, { ...asked, ...factored.value })
   if (!answer.ok) return answer
   return ok({
     view: answerView(answer.value, basis.value, record.value.statement.sourceWords, writerFor(units)),

@@ -1,3 +1,4 @@
+import { Option } from 'commander'
 import type { Common } from '../output.js'
 import { answering, many, type Program, stated } from './shape.js'
 
@@ -7,6 +8,12 @@ export function developing({ add, output, done }: Program): void {
     .option('--at <temperature>', 'temperature of the developer')
     .option('--stored <name>', 'a stored time: its id, or words of its film, index and developer')
     .option('--factor <factor>', 'one further factor, such as 1.10 for a second use of the bath')
+    .option('--of-index <index>', 'the index that the time is for; a stored time knows its own')
+    .option('--exposed-at <index>', 'the index the film was exposed at; pushes or pulls by practice')
+    .option('--push <factor>', 'your own factor for push or pull, in place of the practised one')
+    .addOption(new Option('--agitation <way>', 'how it is turned, by practice').choices(['continuous', 'rotary']))
+    .option('--use <count>', 'which use of the bath this is, by practice: 1 is fresh')
+    .option('--pre-wet <factor>', 'your own factor for a pre-wet that the sheet does not have')
     .option('--thermometer-error <degrees>', 'how far off the thermometer may be')
     .option('--source <words>', 'the words of the source, for --explain')
     .action(async (options: object) => done(await (await import('../commands/time.js')).time(options, output)))

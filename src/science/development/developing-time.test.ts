@@ -119,7 +119,7 @@ describe('factors', () => {
     })
   })
   it('refuses factors that multiply past a day', () => {
-    const modifiers = Array.from({ length: 4 }, () => ({ ...push, factor: 4 }))
+    const modifiers = Array.from({ length: 4 }, () => ({ ...push, name: 'other' as const, factor: 4 }))
     expect(developingTime(one, celsius(20), { modifiers })).toMatchObject({
       problem: { code: 'times.impossible-answer' },
     })

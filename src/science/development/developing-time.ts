@@ -4,20 +4,23 @@ import { timeBand } from './band.js'
 import { curveOf, possibleTime, timeOn } from './curve.js'
 import type { DevelopingTime, Factor, Modifier, Origin, Position, TimeBasis } from './definition.js'
 import { LIMITS } from './limits.js'
+import { type Indexes, isOwnIndex } from './practice.js'
 import { assumedCoefficient, shortTime, temperatureWarnings } from './warnings.js'
 
 export interface TimeQuestion {
   readonly modifiers?: readonly Modifier[]
   /** Give or take of the thermometer, °C, 0 to 5; 0.5 when nothing is said. */
   readonly thermometerError?: number
+  /** The index that the time is for and the one the film was exposed at, where they are known. */
+  readonly indexes?: Indexes
 }
 
 /**
  * How long to develop at a temperature: reference time × temperature factor × every modifier, with the
  * factors kept, the band and the warnings. A fixed time is never moved by temperature.
  *
- * Refused: a temperature the basis gives no time for, a factor outside 0.3–4, a thermometer error outside
- * 0–5 °C, an answer outside 0:01–24:00:00.
+ * Refused: a temperature the basis gives no time for, a factor outside 0.3–4, two factors for push or pull or one on
+ * top of a time that is the index's own, a thermometer error outside 0–5 °C, an answer outside 0:01–24:00:00.
  */
 export function developingTime(
   basis: TimeBasis,
@@ -26,7 +29,7 @@ export function developingTime(
 ): Result<DevelopingTime> {
   const modifiers = question.modifiers ?? []
   const thermometerError = question.thermometerError ?? LIMITS.thermometerError.usual
-  const wrong = wrongFactor(modifiers) ?? wrongError(thermometerError)
+  const wrong = wrongFactor(modifiers) ?? pushedTwice(modifiers, question.indexes) ?? wrongError(thermometerError)
   if (wrong !== null) return failed(wrong)
   const unmodified = timeOn(basis, temperature)
   if (!unmodified.ok) return unmodified
@@ -70,6 +73,14 @@ function wrongFactor(modifiers: readonly Modifier[]): Problem | null {
     { factor: short(wrong.factor, 3), name: wrong.name, low, high },
     `modifiers[${index}].factor`,
   )
+}
+
+/** Push or pull is the sheet's time for that index or one factor, never both. */
+function pushedTwice(modifiers: readonly Modifier[], indexes: Indexes | undefined): Problem | null {
+  const pushes = modifiers.filter(({ name }) => name === 'push-pull').length
+  if (pushes > 1) return problem('times.two-pushes', { count: pushes }, 'modifiers')
+  if (pushes === 0 || indexes === undefined || !isOwnIndex(indexes)) return null
+  return problem('times.push-twice', { index: indexes.exposedAt }, 'modifiers')
 }
 
 function wrongError(thermometerError: number): Problem | null {

@@ -43,6 +43,8 @@ export const timesWords = {
   'time.factor.repeat-use': (_: object) => 'repeat use of the bath',
   'time.factor.push-pull': (_: object) => 'push or pull',
   'time.factor.own-strips': (_: object) => 'your own strips',
+  'time.factor.practised': (p: { name: string; low: number; high: number }) =>
+    `${p.name}, ${p.low.toFixed(2)} to ${p.high.toFixed(2)} by practice`,
   'time.factor.other': (_: object) => 'your own factor',
 
   'time.law.exponential': (p: { coefficient: number }) =>

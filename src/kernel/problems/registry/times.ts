@@ -55,6 +55,16 @@ export const timesProblems = {
     '{temperature} is outside the sheet of this single bath ({from} to {to}). In a single bath cold gives more development, not less, so nothing beyond its sheet can be worked out. Bring it inside.',
   ),
   'times.bad-factor': unusable('times#factors', 'The factor {factor} for {name} is outside {low} to {high}.'),
+  'times.push-twice': unusable(
+    'times#push',
+    'This time is already the one for index {index}: a factor for push or pull would count it twice. Leave the factor out, or start from the time of another index.',
+  ),
+  'times.two-pushes': unusable('times#push', '{count} factors for push or pull were given; a time takes one.'),
+  'times.no-practised-push': unusable(
+    'times#push',
+    'From index {from} to {to} is {stops} stops. Practice knows one or two up and one down; take the sheet’s own time for {to}, or a factor of your own.',
+  ),
+  'times.bad-use': unusable('times#factors', 'Use {use} of a bath is outside 1 to {most}, in whole uses; 1 is fresh.'),
   'times.table-empty': unusable(
     'times#paste',
     'The pasted text holds no time. A line looks like “20 °C 9:30”, or a first line of temperatures and then a line of times for each index.',
