@@ -1,11 +1,15 @@
 import {
   type Celsius,
+  type Grams,
+  type Millilitres,
   type Seconds,
   type UnitSystem,
   writeDegrees,
   writeDuration,
+  writeMass,
   writeSpan,
   writeTemperature,
+  writeVolume,
 } from '../kernel/index.js'
 
 /** Writes quantities in the bench's units. Sentences are given one, so that no sentence knows about units. */
@@ -18,6 +22,8 @@ export interface Writer {
   time(value: Seconds | number): string
   /** `22 s`, or `1:05` from a minute up. */
   span(value: Seconds | number): string
+  volume(value: Millilitres): string
+  mass(value: Grams): string
   factor(value: number): string
   percent(fraction: number): string
 }
@@ -30,6 +36,8 @@ export const writerFor = (units: UnitSystem): Writer => ({
   difference: (value) => writeDegrees(value as never, units),
   time: (value) => writeDuration(value as Seconds),
   span: (value) => writeSpan(value as Seconds),
+  volume: (value) => writeVolume(value, units),
+  mass: (value) => writeMass(value, units),
   factor: (value) => value.toFixed(value < 1.005 ? 3 : 2),
   percent: (fraction) => `${Math.abs(fraction * 100).toFixed(Math.abs(fraction) < 0.0095 ? 1 : 0)}${THIN}%`,
 })

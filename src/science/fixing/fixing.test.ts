@@ -86,6 +86,10 @@ describe('the trend of clearing tests', () => {
     expect(expectOk(clearingTrend(seconds(30), [test(0, 90), test(5, 61)])).endsAt).toBe(5)
   })
 
+  it('one test at one count is enough to find it finished', () => {
+    expect(expectOk(clearingTrend(seconds(30), [test(0, 60)]))).toMatchObject({ endsAt: 0, perRoll: null })
+  })
+
   it('a wrong test that a later one corrects does not end it', () => {
     expect(expectOk(clearingTrend(seconds(30), [test(3, 60), test(10, 40), test(15, 45)])).endsAt).toBeGreaterThan(15)
   })

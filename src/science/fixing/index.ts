@@ -1,5 +1,12 @@
 export { type ClearingVerdict, clearingVerdict, FINISHED_AT } from './clearing.js'
-export { FIXING_FAMILIES, FIXING_FAMILY_NAMES, type FilmFixed, type FixingFamily, takenOfCount } from './families.js'
+export {
+  capacityOf,
+  FIXING_FAMILIES,
+  FIXING_FAMILY_NAMES,
+  type FilmFixed,
+  type FixingFamily,
+  takenOfCount,
+} from './families.js'
 export {
   areaOf,
   FILM_FORMATS,

@@ -16,8 +16,8 @@ export interface ClearingTrend {
   /** 95 % by the scatter of the tests about their line; null where they leave that end open (two tests leave both). */
   readonly low: number | null
   readonly high: number | null
-  /** Seconds that a roll adds to the clearing time. */
-  readonly perRoll: number
+  /** Seconds that a roll adds to the clearing time; null where tests at one count find the bath finished. */
+  readonly perRoll: number | null
   /** Tests that the line goes through, the fresh bath's among them. */
   readonly tests: number
 }
@@ -37,15 +37,22 @@ export function clearingTrend(fresh: Seconds, given: readonly ClearingTest[]): R
   const refused = refusedTests(fresh, given)
   if (refused) return refused
   const tests = given.some(({ rolls }) => rolls === 0) ? given : [{ rolls: 0, clearing: fresh }, ...given]
-  if (tests.length > MOST_TESTS || new Set(tests.map(({ rolls }) => rolls)).size < 2)
+  const level = FINISHED_AT * fresh
+  const last = tests.reduce((latest, test) => (test.rolls >= latest.rolls ? test : latest))
+  const done = last.clearing >= level ? last.rolls : Number.POSITIVE_INFINITY
+  const counts = new Set(tests.map(({ rolls }) => rolls)).size
+  if (tests.length > MOST_TESTS || (counts < 2 && done === Number.POSITIVE_INFINITY))
     return failed(problem('fixing.too-few-tests', { count: tests.length, most: MOST_TESTS }))
+  if (counts < 2) return ok({ endsAt: done, low: null, high: null, perRoll: null, tests: tests.length })
+  return alongLine(tests, level, done)
+}
+
+/** The end by the line, at most where the bath was found finished. */
+function alongLine(tests: readonly ClearingTest[], level: number, done: number): Result<ClearingTrend> {
   const line = linearLeastSquares(
     tests.map(({ rolls }) => rolls),
     tests.map(({ clearing }) => clearing),
   )
-  const level = FINISHED_AT * fresh
-  const last = tests.reduce((latest, test) => (test.rolls >= latest.rolls ? test : latest))
-  const done = last.clearing >= level ? last.rolls : Number.POSITIVE_INFINITY
   const endsAt = line.slope > 0 ? (level - line.intercept) / line.slope : MOST_ROLLS
   if (endsAt >= MOST_ROLLS && done === Number.POSITIVE_INFINITY)
     return failed(problem('fixing.no-trend', { count: tests.length }))

@@ -16,6 +16,9 @@ export const Note = Text(4000)
 export const UnitSystem = z.enum(['metric', 'us'])
 export const Paper = z.enum(['A4', 'Letter'])
 
+/** How a number came about, line by line, each with where it comes from. */
+export const Working = z.array(z.object({ line: z.string(), source: z.string() }))
+
 /** One problem, as every error answer carries it. */
 export const ProblemBody = z
   .object({
