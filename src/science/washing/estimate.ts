@@ -1,46 +1,46 @@
 import {
   type Celsius,
-  failed,
   type Millilitres,
   millilitres,
   ok,
-  problem,
   type Result,
   type Seconds,
   seconds,
 } from '../../kernel/index.js'
-import { ROLL_AREA_CM2 } from '../fixing/index.js'
-import { refusedOutside } from '../range.js'
 import { coldWashing } from '../thermal/index.js'
-import {
-  FACTORS,
-  type FixerFinding,
-  HALF_LIFE,
-  RESIDUE_LIMIT,
-  WASH_FLOORS,
-  WASHING_LIMITS,
-  type WashFloor,
-  type WashScheme,
-  type WashStep,
-} from './definition.js'
+import { wrong } from './checked.js'
+import { FACTORS, HALF_LIFE, RESIDUE_LIMIT, type WashFactor, type WashScheme, type WashStep } from './definition.js'
+import type { FixerFault, FixerVerdict } from './fixer-verdict.js'
+import { changesIn, type FloorHeld, floorOf, schemeOf } from './floor.js'
+import { leftByWater, movedTime, timeOf, waterUsed } from './left.js'
+import type { SpotReading } from './tests.js'
+import { carriedOver, leftByRinse, type Rinse, ROLL_M2, WET_FILM, type WetFilm } from './wet-film.js'
 
 /** A wash and what it begins from. */
 export interface WashAsked {
+  /** What the fixer was found to be: without it there is nothing to ask. */
+  readonly after: FixerVerdict
   readonly steps: readonly WashStep[]
-  /** mL that film, reels and walls carry from one water to the next. */
-  readonly carried: Millilitres
-  /** Thiosulfate in the fixer, g/L. */
+  /** Thiosulfate in the fixer, g/L as the ion; plain hypo of 240 g/L of crystals holds 108. */
   readonly fixer: number
   readonly rolls: number
   readonly temperature: Celsius
+  readonly rinse?: Rinse
   readonly hardened?: boolean
   readonly washAid?: boolean
+  /** One's own; {@link WET_FILM} when not given. */
+  readonly wet?: WetFilm
   /** s; the slower published one when not given. */
   readonly halfLife?: Seconds
-  /** What the fixer was found to be: without it there is no verdict. */
-  readonly finding: FixerFinding
-  /** A residual test on one's own film that was passed by this scheme may go below the published least. */
-  readonly ownTest?: { readonly seconds: Seconds; readonly passed: boolean } | null
+  /** Spot tests on one's own film. */
+  readonly readings?: readonly SpotReading[]
+}
+
+/** What one way of leaving would leave alone. */
+export interface LeftBy {
+  readonly milligramsPerRoll: number
+  /** Part of what the film brought along. */
+  readonly part: number
 }
 
 /** What a wash comes to: an estimate, never a measurement. */
@@ -49,127 +49,110 @@ export interface WashEstimate {
   readonly residue: number
   /** The same in milligrams a roll of 80 square inches. */
   readonly perRoll: number
-  /** The published limit over the residue: 10 is ten times below it. */
+  /** The published limit over the residue, at most 10⁹: 10 is ten times below it. */
   readonly margin: number
-  /** What each would leave alone, as parts; the film cannot be cleaner than the worse of them. */
-  readonly left: { readonly byWater: number; readonly byDiffusion: number }
+  readonly left: { readonly water: LeftBy; readonly diffusion: LeftBy }
+  /** Which of them leaves more, and so decides. */
   readonly slower: 'water' | 'diffusion'
+  readonly scheme: WashScheme
   readonly water: Millilitres
   readonly time: Seconds
-  readonly factors: readonly { readonly name: 'cold' | 'hardener' | 'wash-aid'; readonly factor: number }[]
-  readonly floor: WashFloor & { readonly met: boolean; readonly byOwnTest: boolean }
+  /** The half-life that was taken, its factors in it. */
+  readonly halfLife: Seconds
+  /** s of moved water after which diffusion alone is at the limit. */
+  readonly diffusionNeeds: number
+  readonly factors: readonly (WashFactor & { readonly name: 'cold' | 'hardener' | 'wash-aid' })[]
+  readonly floor: FloorHeld
   readonly verdict: WashVerdict
 }
 
-/** `enough` and `longer` are of a film from a usable fixer only. */
+/** `enough` and `longer` are of film from a usable fixer only. */
 export type WashVerdict =
   | { readonly says: 'enough' | 'longer' }
-  | { readonly says: 'no-verdict'; readonly because: 'fixer-finished' | 'fixer-unknown' }
+  | { readonly says: 'cannot-be-judged'; readonly because: FixerFault | 'fixer-unknown' | 'silver-left-in-film' }
 
-const {
-  carried: CARRIED,
-  fixer: FIXER,
-  temperature: TEMPERATURE,
-  steps: STEPS,
-  volume: VOLUME,
-  time: TIME,
-  flow: FLOW,
-} = WASHING_LIMITS
-const ROLL_M2 = ROLL_AREA_CM2 / 10_000
-
-function wrong(asked: WashAsked) {
-  const { steps, carried, fixer, rolls, temperature, halfLife } = asked
-  if (steps.length === 0 || steps.length > STEPS) return failed(problem('washing.no-steps', {}))
-  for (const step of steps) {
-    const refused =
-      refusedOutside('washing.bad-value', 'A volume in millilitres', step.volume, VOLUME, 'volume') ??
-      refusedOutside('washing.bad-value', 'A time in seconds', step.time, TIME, 'time') ??
-      (step.kind === 'running'
-        ? refusedOutside('washing.bad-value', 'A flow in millilitres a minute', step.perMinute, FLOW)
-        : null)
-    if (refused) return refused
-  }
-  return (
-    refusedOutside('washing.bad-value', 'What is carried over, in millilitres,', carried, CARRIED, 'carried') ??
-    refusedOutside('washing.bad-value', 'Thiosulfate in the fixer, in g/L,', fixer, FIXER, 'fixer') ??
-    refusedOutside('washing.bad-value', 'Rolls', rolls, { low: 0.1, high: 100 }, 'rolls') ??
-    refusedOutside('washing.bad-value', 'The water in °C', temperature, TEMPERATURE, 'temperature') ??
-    (halfLife === undefined
-      ? null
-      : refusedOutside('washing.bad-value', 'A half-life in seconds', halfLife, { low: 1, high: 3600 }))
-  )
-}
+const MOST_MARGIN = 1e9
+const LIMIT_MG = RESIDUE_LIMIT.gramsPerM2 * ROLL_M2 * 1000
 
 /**
  * What is left in film after a wash: by the water (changes at equilibrium, flow through a mixed tank) and by diffusion
- * out of the gelatin, whichever is slower. Cold, hardener and wash aid change the half-life. An estimate against the
- * published limit, with the published least as its floor; no verdict without a usable fixer.
+ * out of the gelatin, whichever leaves more. Cold, hardener and wash aid change the half-life. An estimate against the
+ * published limit, with the published least as its floor; no verdict without a usable fixer. Cost grows with the steps.
  */
 export function estimateWash(asked: WashAsked): Result<WashEstimate> {
   const refused = wrong(asked)
   if (refused) return refused
-  const factors = factorsOf(asked)
-  if (!factors.ok) return factors
-  const halfLife =
-    (asked.halfLife ?? HALF_LIFE.seconds) * factors.value.reduce((product, { factor }) => product * factor, 1)
-  const time = asked.steps.reduce((sum, step) => sum + step.time, 0)
-  const byWater = waterLeft(asked)
-  const byDiffusion = 0.5 ** (time / halfLife)
-  const area = asked.rolls * ROLL_M2
-  const residue = (asked.fixer * (asked.carried / 1000) * Math.max(byWater, byDiffusion)) / area
-  const floor = floorOf(asked, time)
-  const margin = RESIDUE_LIMIT.gramsPerM2 / Math.max(residue, 1e-30)
+  const cold = coldWashing(asked.temperature)
+  if (!cold.ok) return cold
+  const factors = factorsOf(asked, cold.value)
+  const halfLife = factors.reduce((time, { factor }) => time * factor, asked.halfLife ?? HALF_LIFE.seconds)
+  const left = leftOf(asked, halfLife)
+  const slower = left.water.milligramsPerRoll > left.diffusion.milligramsPerRoll ? 'water' : 'diffusion'
+  const perRoll = left[slower].milligramsPerRoll
+  const floor = floorFor(asked, cold.value.factor)
   return ok({
-    residue,
-    perRoll: residue * ROLL_M2 * 1000,
-    margin,
-    left: { byWater, byDiffusion },
-    slower: byWater > byDiffusion ? 'water' : 'diffusion',
-    water: millilitres(Math.min(1_000_000, waterUsed(asked.steps))),
-    time: seconds(Math.min(time, 604_800)),
-    factors: factors.value,
+    residue: perRoll / 1000 / ROLL_M2,
+    perRoll,
+    margin: Math.min(MOST_MARGIN, LIMIT_MG / perRoll),
+    left,
+    slower,
+    scheme: schemeOf(asked.steps, asked.washAid ?? false),
+    water: millilitres(waterUsed(asked.steps)),
+    time: seconds(timeOf(asked.steps)),
+    halfLife: seconds(halfLife),
+    diffusionNeeds: halvings(filmHolds(asked) / LIMIT_MG) * halfLife,
+    factors,
     floor,
-    verdict: verdictOf(asked.finding, margin >= 1 && floor.met),
+    verdict: verdictOf(asked, perRoll <= LIMIT_MG && floor.met),
   })
 }
 
-function verdictOf(finding: FixerFinding, enough: boolean): WashVerdict {
-  // Film from a loaded or unknown fixer holds silver that no washing takes out, so no residue makes it safe.
-  if (finding === 'finished') return { says: 'no-verdict', because: 'fixer-finished' }
-  if (finding === 'unknown') return { says: 'no-verdict', because: 'fixer-unknown' }
+/** How often so much over the limit has to be halved. */
+const halvings = (timesOver: number): number => Math.max(0, Math.log2(timesOver))
+
+/** mg of thiosulfate that a roll brings into the first water. */
+const filmHolds = ({ fixer, rinse = 'nothing', wet = WET_FILM }: WashAsked): number =>
+  fixer * (wet.emulsion + (rinse === 'film-and-walls' ? 0 : wet.surface))
+
+function leftOf(asked: WashAsked, halfLife: number): WashEstimate['left'] {
+  const { steps, fixer, rolls, rinse = 'nothing', wet = WET_FILM } = asked
+  const carried = carriedOver(wet, rolls)
+  // What a rinse left is spread over all that is carried, as if it had been so from the first.
+  const strength = (fixer * leftByRinse(wet, rolls, rinse)) / carried
+  const byWater = leftByWater(steps, carried)
+  const byDiffusion = 0.5 ** (movedTime(steps) / halfLife)
+  return {
+    water: { milligramsPerRoll: strength * byWater * (wet.emulsion + wet.surface), part: byWater },
+    diffusion: { milligramsPerRoll: filmHolds(asked) * byDiffusion, part: byDiffusion },
+  }
+}
+
+function factorsOf({ hardened, washAid }: WashAsked, cold: WashFactor): WashEstimate['factors'] {
+  return [
+    ...(cold.factor > 1 ? [{ name: 'cold' as const, ...cold }] : []),
+    ...(hardened ? [{ name: 'hardener' as const, ...FACTORS.hardener }] : []),
+    ...(washAid ? [{ name: 'wash-aid' as const, ...FACTORS.washAid }] : []),
+  ]
+}
+
+function floorFor(asked: WashAsked, cold: number): FloorHeld {
+  const { steps, washAid = false, temperature, rolls, hardened = false, readings = [] } = asked
+  const done = {
+    scheme: schemeOf(steps, washAid),
+    time: seconds(movedTime(steps)),
+    changes: changesIn(steps),
+    temperature,
+    waterPerRoll: millilitres(waterUsed(steps) / rolls),
+    hardened,
+  }
+  return floorOf(done, cold, readings)
+}
+
+function verdictOf({ after, readings = [] }: WashAsked, enough: boolean): WashVerdict {
+  // Silver salts of a loaded fixer stay in the film whatever the water does, so no residue makes it safe.
+  if (after.state === 'finished') return { says: 'cannot-be-judged', because: after.because }
+  if (after.state === 'unknown') return { says: 'cannot-be-judged', because: 'fixer-unknown' }
+  if (readings.some(({ test, passed }) => test === 'residual-silver' && !passed))
+    return { says: 'cannot-be-judged', because: 'silver-left-in-film' }
   return { says: enough ? 'enough' : 'longer' }
-}
-
-function factorsOf({ temperature, hardened, washAid }: WashAsked): Result<WashEstimate['factors']> {
-  const cold = coldWashing(temperature)
-  if (!cold.ok) return cold
-  return ok([
-    ...(cold.value.factor > 1 ? [{ name: 'cold' as const, factor: cold.value.factor }] : []),
-    ...(hardened ? [{ name: 'hardener' as const, factor: FACTORS.hardener.factor }] : []),
-    ...(washAid ? [{ name: 'wash-aid' as const, factor: FACTORS.washAid.factor }] : []),
-  ])
-}
-
-/** What the water alone would leave: each step thins what the one before it left. */
-function waterLeft({ steps, carried }: WashAsked): number {
-  return steps.reduce((left, step) => {
-    const equilibrium = carried / (step.volume + carried)
-    if (step.kind === 'change') return left * equilibrium
-    return left * equilibrium * Math.exp((-step.perMinute * step.time) / 60 / step.volume)
-  }, 1)
-}
-
-const waterUsed = (steps: readonly WashStep[]): number =>
-  steps.reduce((sum, step) => sum + step.volume + (step.kind === 'running' ? (step.perMinute * step.time) / 60 : 0), 0)
-
-const schemeOf = ({ steps, washAid }: WashAsked): WashScheme =>
-  washAid ? 'after-aid' : steps.some(({ kind }) => kind === 'running') ? 'running' : 'changes'
-
-function floorOf(asked: WashAsked, time: number): WashEstimate['floor'] {
-  const floor = WASH_FLOORS[schemeOf(asked)]
-  const own = asked.ownTest
-  if (own?.passed && time >= own.seconds)
-    return { seconds: own.seconds, changes: 0, source: 'a residual test on your own film', met: true, byOwnTest: true }
-  const changes = asked.steps.filter(({ kind }) => kind === 'change').length
-  return { ...floor, met: time >= floor.seconds && changes >= floor.changes, byOwnTest: false }
 }

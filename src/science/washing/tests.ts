@@ -1,3 +1,6 @@
+import type { Celsius, Millilitres, Seconds } from '../../kernel/index.js'
+import type { WashScheme } from './definition.js'
+
 /** A spot test on the film's own clear edge, with its cautions. */
 export interface SpotTest {
   readonly id: 'residual-hypo' | 'residual-silver'
@@ -33,3 +36,21 @@ export const SPOT_TESTS: readonly SpotTest[] = [
     source: 'from memory; common practice',
   },
 ]
+
+/** What a wash amounts to: the time in moved water, the changes, the water. */
+export interface WashDone {
+  readonly scheme: WashScheme
+  readonly time: Seconds
+  readonly changes: number
+  readonly temperature: Celsius
+  readonly waterPerRoll: Millilitres
+  readonly hardened?: boolean
+}
+
+/** A spot test that was made on one's own film, and the wash before it. */
+export interface SpotReading {
+  readonly test: SpotTest['id']
+  readonly passed: boolean
+  /** How that film had been washed; only a wash of the same kind, no colder and with no less water, is spoken for. */
+  readonly washed: WashDone
+}

@@ -2,12 +2,31 @@ export {
   ACIDS,
   type Acid,
   type AcidName,
-  acidToReach,
   chargeAt,
   formsAt,
   pHOf,
   type Solution,
-  sulfurDioxideShare,
 } from './charge-balance.js'
-export { AIR_CHANGES, EXPOSURES, type Exposure, fanFor, SILVER_RULE, WASTE_RULES, type WasteRule } from './reference.js'
-export { foldsToLimit, type Jug, type SilverHeld, silverHeld } from './silver.js'
+export { acidToReach, pouredTogether, ppmInRoom, type SulfiteForms, sulfiteIn, sulfurDioxideShare } from './gas.js'
+export {
+  AIR_CHANGES,
+  DISPOSAL,
+  EXPOSURES,
+  type Exposure,
+  fanFor,
+  type Generator,
+  generatorOf,
+  SILVER_RULE,
+  SULFUR_DIOXIDE_LIMITS,
+  WASTE_RULES,
+  type WasteRule,
+} from './reference.js'
+export {
+  type AgainstLimit,
+  foldsToLimit,
+  type JugPour,
+  type SilverBand,
+  type SilverHeld,
+  type SilverKnown,
+  silverHeld,
+} from './silver.js'

@@ -1,3 +1,6 @@
+import { ok, type Result } from '../../kernel/index.js'
+import { refusedOutside } from '../range.js'
+
 /** A rule as reference, with its date: local codes and the receiving authority decide. */
 export interface WasteRule {
   readonly id: string
@@ -84,8 +87,40 @@ export const EXPOSURES: readonly Exposure[] = [
   },
 ]
 
-/** Changes of air an hour: a navy mixing room's 20, and the 12 of a state code until 1999. */
-export const AIR_CHANGES = { mixing: 20, darkroom: 12 } as const
+/** Sulfur dioxide in air, ppm: over a shift, over a quarter of an hour, dangerous to life (NIOSH pocket guide). */
+export const SULFUR_DIOXIDE_LIMITS = { shift: 2, quarterHour: 5, dangerous: 100, source: 'NIOSH pocket guide' } as const
 
-/** What a fan must move for so many changes of air an hour, m³/h. */
-export const fanFor = (volume: number, changes: number): number => volume * changes
+/** Changes of air an hour: a navy mixing room's 20, and the 12 of a state code until 1999. */
+export const AIR_CHANGES = {
+  mixing: 20,
+  darkroom: 12,
+  source: 'NAVEDTRA 14209, ch. 9; Wisconsin DCOMM 32.27(9), until 1999',
+} as const
+
+const ROOM = { low: 1, high: 10_000 }
+
+/** What a fan must move for so many changes of air an hour (1 to 60), m³/h: a room of 9.6 m³ at 12 takes 115.2. */
+export function fanFor(cubicMetres: number, changes: number = AIR_CHANGES.darkroom): Result<number> {
+  const refused =
+    refusedOutside('waste.bad-value', 'A room in cubic metres', cubicMetres, ROOM, 'room') ??
+    refusedOutside('waste.bad-value', 'Changes of air an hour', changes, { low: 1, high: 60 }, 'changes')
+  return refused ?? ok(cubicMetres * changes)
+}
+
+/** Who says what may be poured away. Never this program: it keeps count, and names them. */
+export const DISPOSAL = {
+  decidedBy: ['local-codes', 'receiving-authority'],
+  never: ['septic-tank', 'garden'],
+  source: 'EPA 570/9-91-036D (1992, wells); septic tanks by common practice',
+} as const
+
+/** Categories of 40 CFR 262, for a business; homes are outside it, states and sewers have their own rules. */
+export type Generator = 'very-small' | 'small' | 'large'
+
+/** Which federal category so many kilograms of hazardous waste a month would be, 0 to 10⁶: 100 is still very small. */
+export function generatorOf(kilogramsPerMonth: number): Result<Generator> {
+  const range = { low: 0, high: 1e6 }
+  const refused = refusedOutside('waste.bad-value', 'Waste in kilograms a month', kilogramsPerMonth, range, 'kilograms')
+  if (refused) return refused
+  return ok(kilogramsPerMonth <= 100 ? 'very-small' : kilogramsPerMonth < 1000 ? 'small' : 'large')
+}

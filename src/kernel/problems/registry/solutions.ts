@@ -25,4 +25,12 @@ export const solutionsProblems = {
   ),
   // Waste
   'waste.bad-value': unusable('waste#silver', '{what} of {value} is outside {low} to {high}.'),
+  'waste.no-balance': unusable(
+    'waste#acid-on-sulfite',
+    'The charges of this mixture balance at no pH from −1 to 15. Look at the charge of its other ions, {spectators} mol/L.',
+  ),
+  'waste.pH-out-of-reach': unusable(
+    'waste#acid-on-sulfite',
+    'That acid does not bring this bath to a pH of {pH}: it is below that already, or the acid is too weak.',
+  ),
 } as const
