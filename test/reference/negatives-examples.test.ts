@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { expectOk, minutes, type Seconds, writeDuration } from '../../src/kernel/index.js'
 import { levenbergMarquardt } from '../../src/science/fitting/index.js'
@@ -19,33 +18,15 @@ import {
 } from '../../src/science/index.js'
 import { say } from '../../src/words/index.js'
 import nist from './data/nist.json' with { type: 'json' }
+import { exampleOf, numbersOf } from './page-example.js'
 
-/** The table between the example marks of a page, asked by the name of a row. */
-function exampleOf(page: string): (name: string) => string {
-  const text = readFileSync(new URL(`../../docs/science/${page}.md`, import.meta.url), 'utf8')
-  const part = text.split(`<!-- example: ${page} -->`)[1]?.split('<!-- end -->')[0] ?? ''
-  const rows = part.trim().split('\n').slice(2)
-  const cells = new Map(
-    rows.map((line) => {
-      const [, name, value] = line.split('|').map((cell) => cell.trim())
-      return [name, value] as const
-    }),
-  )
-  return (name) => {
-    const value = cells.get(name)
-    if (value === undefined) throw new Error(`the page ${page} has no row “${name}”`)
-    return value
-  }
-}
-
-const numbers = (text: string): number[] => [...text.matchAll(/\d+(?:\.\d+)?/g)].map(([digits]) => Number(digits))
 const minus = (text: string): string => text.replace('-', '−')
 
 describe('worked example of the page on densities', () => {
   const says = exampleOf('sensitometry')
   const strip = expectOk(
     characteristicCurve({
-      steps: numbers(says('densities')).map((density, i) => ({ logExposure: -3 + 0.15 * i, density })),
+      steps: numbersOf(says('densities')).map((density, i) => ({ logExposure: -3 + 0.15 * i, density })),
       baseFog: { density: 0.22 },
       exposure: 'lux-seconds',
     }),
@@ -67,7 +48,7 @@ describe('worked example of the page on densities', () => {
 
 describe('worked example of the page on contrast in time', () => {
   const says = exampleOf('contrast')
-  const [m1, s1, g1, m2, s2, g2] = numbers(says('strips')) as [number, number, number, number, number, number]
+  const [m1, s1, g1, m2, s2, g2] = numbersOf(says('strips')) as [number, number, number, number, number, number]
   const fitted = expectOk(
     fitContrast([
       { time: (60 * m1 + s1) as Seconds, contrast: g1 },
@@ -96,13 +77,13 @@ describe('worked example of the page on contrast in time', () => {
 describe('worked example of the page on control strips', () => {
   const says = exampleOf('control')
   it('chart', () => {
-    const { centre, meanMovingRange, lower, upper } = expectOk(individualsChart(numbers(says('values'))))
+    const { centre, meanMovingRange, lower, upper } = expectOk(individualsChart(numbersOf(says('values'))))
     expect(centre.toFixed(2)).toBe(says('mean'))
     expect(meanMovingRange.toFixed(4)).toBe(says('mean moving range'))
     expect(`${lower?.toFixed(4)} and ${upper.toFixed(4)}`).toBe(says('limits'))
   })
   it('verdict as a sentence', () => {
-    const values = numbers(says('speed step, aim 0.60, limit 0.10'))
+    const values = numbersOf(says('speed step, aim 0.60, limit 0.10'))
     const verdict = expectOk(judge(values, 0.6, LIMIT_SETS['small-lab'].limits['speed-step']))
     if (verdict.code !== 'trend') throw new Error(`expected a trend, got ${verdict.code}`)
     const quantity = say('control.speed-step', {}, 'metric')
@@ -117,7 +98,7 @@ describe('worked example of the page on fits', () => {
     const fit = levenbergMarquardt(
       ([b1, b2]) =>
         points.map(([x, y]) => (b1 as number) * (1 - Math.exp(-(b2 as number) * (x as number))) - (y as number)),
-      numbers(says('start')),
+      numbersOf(says('start')),
     )
     expect(fit.value.map((value) => value.toPrecision(6))).toEqual([says('b1'), says('b2')])
     expect(fit.standardErrors?.[0]?.toPrecision(6)).toBe(says('standard deviation of b1'))
