@@ -1,17 +1,9 @@
-import { createRequire } from 'node:module'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type Celsius, expectOk } from '../../src/kernel/index.js'
 import { type CourseReading, dose, rateAt, type TimeBasis } from '../../src/science/index.js'
+import { integrated } from './ode.js'
 import { course, ordinaryBasis, seeded } from './support.js'
-
-/** The part of the ODE library that is used; it ships sources without usable types. */
-interface Solver {
-  absoluteTolerance: number
-  relativeTolerance: number
-  solve(f: (x: number, y: number[]) => number[], from: number, start: number[], to: number): { y: number[] }
-}
-const { Solver } = createRequire(import.meta.url)('odex') as { Solver: new (dimension: number) => Solver }
 
 /** dD/dt = rate, reading by reading, by a library that knows nothing of our curves or how we cut them. */
 function doseByLibrary(basis: TimeBasis, readings: readonly CourseReading[]): number {
@@ -19,14 +11,10 @@ function doseByLibrary(basis: TimeBasis, readings: readonly CourseReading[]): nu
   for (const [index, next] of readings.entries()) {
     const before = readings[index - 1]
     if (before === undefined) continue
-    const solver = new Solver(1)
-    solver.absoluteTolerance = 1e-12
-    solver.relativeTolerance = 1e-12
     const temperature = (at: number) =>
       (before.temperature +
         ((next.temperature - before.temperature) * (at - before.at)) / (next.at - before.at)) as Celsius
-    total += solver.solve((at) => [expectOk(rateAt(basis, temperature(at))).rate], before.at, [0], next.at)
-      .y[0] as number
+    total += integrated((at) => expectOk(rateAt(basis, temperature(at))).rate, before.at, 0, next.at)
   }
   return total
 }
