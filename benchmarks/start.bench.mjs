@@ -10,10 +10,11 @@ const root = dirname(dirname(fileURLToPath(import.meta.url)))
 const launcher = join(root, 'bin', 'wetside.js')
 
 /** Milliseconds until the program ends; an exit code other than 0 is an error. */
-function untilEnd_ms(args) {
+function untilEnd_ms(args, input = '') {
   return new Promise((resolve, reject) => {
     const from = performance.now()
-    const child = spawn(process.execPath, args, { stdio: ['ignore', 'ignore', 'pipe'] })
+    const child = spawn(process.execPath, args, { stdio: ['pipe', 'ignore', 'pipe'] })
+    child.stdin.end(input)
     let said = ''
     child.stderr.on('data', (chunk) => {
       said += chunk
@@ -54,6 +55,29 @@ function untilListening_ms(args, env = {}) {
 const bareServer =
   "require('node:http').createServer().listen(0,'127.0.0.1',function(){console.log('Listening on '+this.address().port)})"
 
+/** Every command that reckons, with what it is asked and what it reads. */
+const densities = [1.64, 1.44, 1.25, 1.05, 0.86, 0.67, 0.48, 0.32, 0.24, 0.22, 0.22]
+const reckoning = [
+  [['time', '--at', '21.6C', '--point', '18C 11:30', '--point', '20C 9:30']],
+  [['dose', '--point', '20C 8:00'], '0:00 20.0C\n8:00 24.0C\n'],
+  [['thermometer', '--read', '21.0C', '--check', '20.4=20.0']],
+  [['strip', '--tablet', '11-step', '--lamp', '0.05', '--base', '0.22'], densities.join('\n')],
+  [['contrast', '--wanted', '0.62'], '4:00 0.50\n8:00 0.75\n'],
+  [['index', '--iso', '400', '--meter', 'f/11 1/15'], 'f/8 1/15 0.20\nf/11 1/15 0.10\nf/16 1/15 0.05\n'],
+  [['density', '--enlarger', '10=13']],
+  [['zones']],
+  [['range', '--subject', '160', '--gradient', '0.6']],
+  [['control'], 'mon 0.12 0.60 0.60\ntue 0.12 0.61 0.60\n'],
+  [['fit', 'rise'], '77.6 10.07\n190.8 23.93\n289.0 35.18\n434.8 50.76\n'],
+]
+
+/** The command that kept one waiting longest, each run once. */
+async function slowest_ms() {
+  const took = []
+  for (const [args, input] of reckoning) took.push(await untilEnd_ms([launcher, ...args], input))
+  return Math.max(...took)
+}
+
 let dataFolder
 
 export const rows = [
@@ -63,6 +87,12 @@ export const rows = [
     run: () => untilEnd_ms([launcher, '--help']),
     baseline: { name: 'node -e 0', run: () => untilEnd_ms(['-e', '0']) },
     repeats: 25,
+  },
+  {
+    name: `the slowest of ${reckoning.length} commands that reckon, start to end`,
+    bound: { value: 250, unit: 'ms' },
+    run: slowest_ms,
+    repeats: 7,
   },
   {
     name: 'the second start of the server, until it listens',

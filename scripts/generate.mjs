@@ -1,5 +1,5 @@
-// Writes everything that is made from the code: the OpenAPI document, the web client, the published schemas and
-// the reference pages. `--check` writes nothing and fails when a committed file differs.
+// Writes everything that is made from the code: the OpenAPI document, the web client, the published schemas, the
+// plots and the reference pages. `--check` writes nothing and fails when a committed file differs.
 // Needs a build (dist/). Usage: node scripts/generate.mjs [--check]
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url'
 import { commandPage } from './generate/commands.mjs'
 import { errorPage } from './generate/errors.mjs'
 import { openApi } from './generate/openapi.mjs'
+import { plots } from './generate/plots.mjs'
 import { publishedSchemas } from './generate/schemas.mjs'
 import { clientFrom } from './generate-client.mjs'
 
@@ -19,6 +20,7 @@ const files = {
   'src/web/shared/api/client.ts': clientFrom(document),
   'docs/errors.md': await errorPage(),
   'docs/cli.md': await commandPage(),
+  ...plots(),
   ...Object.fromEntries(
     (await publishedSchemas()).map(([name, schema]) => [`docs/schemas/${name}.json`, json(schema)]),
   ),

@@ -133,6 +133,20 @@ describe('strips developed for several times', () => {
     expect([alone.speed, alone.base_fog, alone.measure]).toEqual([null, null, null])
   })
 
+  it('takes contrasts or strips, not both, and not neither', async () => {
+    const contrasts = [
+      { time_s: 240, contrast: 0.5 },
+      { time_s: 480, contrast: 0.75 },
+    ]
+    const both = { wanted: 0.6, contrasts, strips: [] }
+    for (const question of [both, { wanted: 0.6 }]) {
+      const { code, err } = await command(['contrast'], JSON.stringify(question))
+      expect(code).toBe(64)
+      expect(err.join(' ')).toMatch(/either the contrasts/)
+    }
+    expect((await answered(['contrast'], JSON.stringify({ wanted: 0.62, contrasts }))).time_s).toBeCloseTo(335, 0)
+  })
+
   it('compares by Watkins’ rule only when both of its numbers are given', async () => {
     const asked = ['contrast', '--wanted', '0.62', '--appearance', '0:20', '--watkins']
     const strips = '4:00 0.50\n8:00 0.75'

@@ -18,6 +18,7 @@ import {
   familyOf,
   filmSpeed,
   fitContrast,
+  fitNamedCurve,
   gamma,
   gradeFor,
   hurterDriffieldSpeed,
@@ -34,8 +35,10 @@ import {
   ownTime,
   paperRangeNumber,
   printGamma,
+  pushFactor,
   rangeAtFilm,
   readZones,
+  repeatUseFactor,
   roomBetween,
   runRules,
   type StripInput,
@@ -89,6 +92,8 @@ const functions: Readonly<Record<string, (a: number, b: number, c: number) => Re
   timeForContrast: (a, b, c) => timeForContrast({ most: a, rate: b / 100, start: 10 * c }, c),
   atRate: (a, b, c) => atRate({ most: a, rate: b / 100, start: c }, b),
   lawFromTwoStrips: (a, b, c) => lawFromTwoStrips((100 * a) as Seconds, b, c),
+  pushFactor: (a, b) => pushFactor({ ofTime: 100 * a, exposedAt: 100 * b }),
+  repeatUseFactor,
   watkinsTime: (a, b) => watkinsTime((10 * a) as Seconds, 5 * b),
   watkinsFactorOfMixture: (a, b, c) =>
     watkinsFactorOfMixture([
@@ -211,6 +216,16 @@ describe('any strip and any family', () => {
       seeded(FITS),
     )
     expect(fitted).toBeGreaterThan(FITS / 10)
+  })
+
+  it('named curves answer or refuse', () => {
+    const pairs = fc.array(fc.tuple(small, small), { maxLength: 12 })
+    const names = fc.constantFrom('line', 'rise', 'peak', 'quotient', 'cubics')
+    const start = fc.option(fc.array(small, { maxLength: 7 }), { nil: undefined })
+    fc.assert(
+      fc.property(names, pairs, start, (name, given, from) => answers(fitNamedCurve(name, given, from))),
+      seeded(FITS),
+    )
   })
 
   it('families of strips answer or refuse', () => {

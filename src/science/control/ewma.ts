@@ -11,6 +11,7 @@ export interface EwmaChart {
   readonly outside: readonly number[]
 }
 
+/** What a chart of moving averages starts from. */
 export interface EwmaSettings {
   /** Where the averages start: the aim, or the mean of earlier values. */
   readonly start: number

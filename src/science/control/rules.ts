@@ -9,6 +9,7 @@ import { CONTROL_RANGES } from './limits.js'
  */
 export type RunRule = 'beyond-3' | 'two-of-three-beyond-2' | 'four-of-five-beyond-1' | 'eight-on-one-side' | 'trend'
 
+/** One pattern found in a series. */
 export interface RuleHit {
   readonly rule: RunRule
   /** Position, from 0, of the value that completes the pattern. */

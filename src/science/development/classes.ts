@@ -1,5 +1,6 @@
 import type { DeveloperClass, Origin } from './definition.js'
 
+/** A ten-degree coefficient assumed for a class of developers, with its spread. */
 export interface ClassDefault {
   /** Time ratio over ten degrees. */
   readonly value: number

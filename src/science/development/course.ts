@@ -7,6 +7,7 @@ import { equivalentOf, type Stretch, stretchesOf } from './integral.js'
 import { LIMITS } from './limits.js'
 import { checkedReadings, outOfRange } from './readings.js'
 
+/** The moment at which a course of temperatures has done the development wanted. */
 export interface CourseTime {
   /** The moment of pouring out, on the clock of the readings. */
   readonly at: Seconds

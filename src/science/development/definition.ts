@@ -19,6 +19,7 @@ export type RateLaw = 'exponential' | 'arrhenius'
 /** Where a figure comes from; every figure shown carries one. */
 export type Origin = 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
 
+/** A time of the sheet with its temperature. */
 export interface SheetPoint {
   readonly temperature: Celsius
   readonly time: Seconds
@@ -73,6 +74,7 @@ export interface Modifier {
 /** Where on the basis a temperature lies. */
 export type Position = 'sheet-point' | 'between' | 'beyond-cold' | 'beyond-warm' | 'fixed'
 
+/** One factor of an answer with where it comes from: that of temperature, or a modifier. */
 export interface Factor {
   readonly name: 'temperature' | Modifier['name']
   readonly factor: number
@@ -80,6 +82,7 @@ export interface Factor {
   readonly note?: string
 }
 
+/** What is said of a developing time that is served all the same, with the figures it speaks of. */
 export type DevelopmentWarning =
   | { readonly code: 'beyond-sheet'; readonly by: number; readonly from: Celsius; readonly to: Celsius }
   | {
@@ -115,6 +118,7 @@ export interface DevelopingTime {
   readonly warnings: readonly DevelopmentWarning[]
 }
 
+/** A law of rate laid through the points of a sheet, with how far each point is from it. */
 export interface LawFit {
   readonly law: RateLaw
   /** Slope of ln t per °C (exponential) or per 1/K (arrhenius). */

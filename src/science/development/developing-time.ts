@@ -7,6 +7,7 @@ import { LIMITS } from './limits.js'
 import { type Indexes, isOwnIndex } from './practice.js'
 import { assumedCoefficient, shortTime, temperatureWarnings } from './warnings.js'
 
+/** What is asked beside the temperature. */
 export interface TimeQuestion {
   readonly modifiers?: readonly Modifier[]
   /** Give or take of the thermometer, °C, 0 to 5; 0.5 when nothing is said. */

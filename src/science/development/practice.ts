@@ -37,6 +37,7 @@ export const PRACTICE_FACTORS = {
   eachUse: { low: 0.1, high: 0.15, mostUses: 8 },
 } as const
 
+/** A way of turning that practice has a factor for. */
 export type Agitation = keyof typeof PRACTICE_FACTORS.agitation
 
 /** The practised factor of a way of agitating, when the sheet's time is for turning a few times a minute. */

@@ -2,9 +2,11 @@ import { type Celsius, failed, ok, type Result, type Seconds } from '../../kerne
 import { curveOf, type Place, timeOn } from './curve.js'
 import type { TimeBasis } from './definition.js'
 
+/** A time at a temperature before any modifier, with what is said of it. */
 export interface TimeAnswer extends Place {
   readonly time: Seconds
 }
+/** How fast a developer works at a temperature against its reference, with what is said of it. */
 export interface RateAnswer {
   /** Development per second against the reference temperature: 1 there, above 1 where it is faster. */
   readonly rate: number

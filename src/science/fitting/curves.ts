@@ -10,6 +10,7 @@ export interface NamedCurve {
   /** A place to start from, seen from the data; null where none can be seen and one must be given. */
   readonly startFrom: ((points: readonly XY[]) => number[]) | null
 }
+/** One pair of data: x and the y measured there. */
 export type XY = readonly [x: number, y: number]
 
 const ys = (points: readonly XY[]): number[] => points.map(([, y]) => y)
@@ -62,6 +63,7 @@ export const NAMED_CURVES = {
     startFrom: null,
   },
 } as const satisfies Record<string, NamedCurve>
+/** A curve of {@link NAMED_CURVES} by its name. */
 export type CurveName = keyof typeof NAMED_CURVES
 
 /** Ranges of a fit of one's own data; assumptions of ours. */

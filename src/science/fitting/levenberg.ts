@@ -22,6 +22,7 @@ export interface NonlinearFit {
   readonly stopped: StoppingReason
 }
 
+/** When a fit ends. */
 export interface FitOptions {
   /** Default 2000. */
   readonly mostIterations?: number
@@ -182,11 +183,11 @@ function described(end: {
   const { value, current, sumOfSquares, iterations, evaluations, stopped } = end
   const degreesOfFreedom = current.length - value.length
   const variance = degreesOfFreedom > 0 ? sumOfSquares / degreesOfFreedom : null
-  const unscaledCovariance = qrFactors(end.jacobian).inverseOfSquares()
+  const unscaledCovariance = finite(qrFactors(end.jacobian).inverseOfSquares())
   const covariance =
     variance === null || unscaledCovariance === null
       ? null
-      : unscaledCovariance.map((row) => row.map((entry) => entry * variance))
+      : finite(unscaledCovariance.map((row) => row.map((entry) => entry * variance)))
   return {
     value,
     residuals: current,
@@ -201,3 +202,7 @@ function described(end: {
     stopped,
   }
 }
+
+/** A matrix past all numbers fixes its values as little as none does. */
+const finite = (matrix: readonly (readonly number[])[] | null) =>
+  matrix?.every((row) => row.every(Number.isFinite)) ? matrix : null

@@ -4,6 +4,7 @@ import { refusedOutside } from '../range.js'
 
 /** How an emulsion takes to a fixer: those with flat (tabular) grains or much iodide are slow, and use it up faster. */
 export const FIXING_FAMILY_NAMES = ['ordinary', 'tabular', 'high-iodide'] as const
+/** A family of emulsions by its name. */
 export type FixingFamily = (typeof FIXING_FAMILY_NAMES)[number]
 
 interface FamilyFacts {

@@ -15,6 +15,7 @@ export const FILM_FORMATS = [
   '13x18cm',
   '18x24cm',
 ] as const
+/** A format of film by its name. */
 export type FilmFormat = (typeof FILM_FORMATS)[number]
 
 /** Square centimetres in a roll's worth: 80 square inches, by common convention a 135-36, a 120 or an 8×10 sheet. */

@@ -33,6 +33,7 @@ export interface FixerInUse {
   readonly fills?: Fills
 }
 
+/** What ends a fixer first: counted rolls, silver, its clearing tests, or what is left of it. */
 export type FixerEnd = 'count' | 'silver' | 'tests' | 'volume'
 
 /** What may still be fixed. */

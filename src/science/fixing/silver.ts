@@ -3,7 +3,9 @@ import type { Origin } from '../development/index.js'
 import { refusedOutside } from '../range.js'
 import { ROLL_AREA_CM2 } from './formats.js'
 
+/** The two salts that fix: ammonium thiosulfate works faster and carries more silver. */
 export const FIXER_KINDS = ['sodium-thiosulfate', 'ammonium-thiosulfate'] as const
+/** The salt of a fixer by its name. */
 export type FixerKind = (typeof FIXER_KINDS)[number]
 
 /**

@@ -4,8 +4,11 @@ import { refusedOutside } from '../range.js'
 
 /** How a solution stood: in a full or a half-full stoppered bottle, an open tray, a covered tank. */
 export const FILL_STATES = ['full', 'half-full', 'tray', 'tank'] as const
+/** How a solution stood, by its name. */
 export type FillState = (typeof FILL_STATES)[number]
+/** Kinds of solution that keep for different times. */
 export const KEEPING_KINDS = ['stock-developer', 'working-developer', 'stop', 'fixer', 'opened-concentrate'] as const
+/** A kind of solution by its name. */
 export type KeepingKind = (typeof KEEPING_KINDS)[number]
 
 /** Days that a solution keeps in each state; null where nothing is said. */

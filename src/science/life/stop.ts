@@ -9,6 +9,7 @@ export const STOP_ACIDS = {
   acetic: { molarMass: 60.052 },
   citric: { molarMass: 192.123 },
 } as const
+/** The acid of a stop bath by its name. */
 export type StopAcid = keyof typeof STOP_ACIDS
 
 /** Bromocresol purple: yellow below, purple above (recipe citing the Merck Index, 2006). */
@@ -34,6 +35,7 @@ export interface CarriedAlkali {
   readonly alkali: number
   readonly origin: Origin
 }
+/** What one roll carries over until it is measured. */
 export const CARRIED_ALKALI: CarriedAlkali = { volume: millilitres(20), alkali: 0.25, origin: 'assumption' }
 
 /** A stop bath in use. */

@@ -8,6 +8,7 @@ import { measured } from './measured.js'
 /** Radii of the two arcs; remembered (Niederpruem, Nelson & Yule 1966), two log units apart by a seen source. */
 export const CONTRAST_INDEX_ARCS = { low: 0.2, high: 2.2 } as const
 
+/** A point of a characteristic curve: log10 of the exposure, and the density there. */
 export interface CurvePoint {
   readonly logExposure: number
   readonly density: number

@@ -4,6 +4,7 @@ import type { CharacteristicCurve, Strip, StripInput } from './definition.js'
 import { SENSITOMETRY_LIMITS } from './limits.js'
 import { defineStrip } from './strip.js'
 
+/** What is said of a strip whose curve stands all the same. */
 export type CurveWarning =
   /** No clear film was read: the lightest step stands for base and fog, and it may have had light. */
   | { readonly code: 'base-from-lightest-step'; readonly density: number }

@@ -33,6 +33,7 @@ export const GRADIENTS = {
   'contrast-index-short': { fromNet: 0.1, to: { chord: 2 }, says: '0.10 and 2.00 along the chord', mark: 'source' },
   radiographic: { fromNet: 0.25, to: { net: 2 }, says: '0.25 and 2.00', mark: 'source' },
 } as const satisfies Record<string, GradientDefinition>
+/** A published average gradient by its name. */
 export type GradientName = keyof typeof GRADIENTS
 
 const LENGTHS = { low: 0.05, high: 6 } as const

@@ -12,6 +12,7 @@ import { SPEED_CRITERION } from './limits.js'
  */
 export type ZoneModelName = 'no-flare' | 'flare'
 
+/** The figures of a model: normal stops, density range of the negative, flare in log exposure. */
 export interface ZoneModel {
   readonly name: ZoneModelName
   readonly normalStops: number

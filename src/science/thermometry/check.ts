@@ -3,12 +3,14 @@ import { sayDegrees, sayTemperature } from '../saying.js'
 import type { CheckMethod } from './definition.js'
 import { THERMOMETER_LIMITS } from './limits.js'
 
+/** What is said of a check that is possible and still needs care. */
 export type CheckWarning =
   /** A spirit thermometer bursts in water hotter than its scale. */
   | { readonly code: 'bursts-above-scale'; readonly above: number }
   /** The check speaks for its own mark only, not for developing temperatures. */
   | { readonly code: 'says-nothing-near'; readonly temperature: number }
 
+/** A check that a scale allows, with what is to be said of it. */
 export interface PossibleCheck {
   readonly method: CheckMethod
   readonly warnings: readonly CheckWarning[]

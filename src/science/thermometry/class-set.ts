@@ -1,11 +1,13 @@
 import { type Celsius, type CelsiusDegrees, failed, ok, problem, type Result } from '../../kernel/index.js'
 import { wrongCheck } from './correction.js'
 
+/** What a thermometer of a set read, °C. */
 export interface SetReading {
   readonly name: string
   readonly read: Celsius
 }
 
+/** A thermometer of a set with its offset and correction. */
 export interface SetMember extends SetReading {
   /** Read minus the compared temperature: above 0 reads high. */
   readonly offset: CelsiusDegrees
@@ -13,6 +15,7 @@ export interface SetMember extends SetReading {
   readonly correction: CelsiusDegrees
 }
 
+/** Several thermometers compared in one beaker: the offset of each, and how far they spread. Degrees Celsius. */
 export interface ClassSet {
   /** What the offsets are against. The median is no truth: say so beside it, with the spread. */
   readonly against: 'reference' | 'median'

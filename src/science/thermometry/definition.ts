@@ -16,6 +16,7 @@ export interface ThermometerCheck {
  */
 export type CorrectionBasis = 'unchecked' | 'one-check' | 'between' | 'beyond'
 
+/** A reading put right, °C, with what is left open about it. */
 export interface CorrectedReading {
   readonly read: Celsius
   readonly true: Celsius
@@ -26,6 +27,7 @@ export interface CorrectedReading {
   readonly basis: CorrectionBasis
 }
 
+/** What the checks of one thermometer make of its readings. */
 export interface Correction {
   readonly at: (read: Celsius) => CorrectedReading
   /** Set to 20 when the only check is ice or boiling water: it says nothing about developing temperatures. */

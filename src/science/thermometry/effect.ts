@@ -1,6 +1,7 @@
 import { type Celsius, ok, type Result, type Seconds } from '../../kernel/index.js'
 import { type TimeBasis, timeAt } from '../development/index.js'
 
+/** What an uncorrected thermometer costs: the two times and the part that is missing. */
 export interface UncorrectedEffect {
   /** The time that the bare reading would have given. */
   readonly byReading: Seconds
