@@ -77,7 +77,7 @@ function notWhole(what: string, value: number, range: { readonly low: number; re
   return failed(problem('fixing.not-whole', { what, value }, field))
 }
 
-/** Thirds and sixths leave a last digit over: 12 + 12 + 12 frames must tally to one roll, not to two. */
+/** Parts leave a last digit over: nine times four frames must tally to one roll, not to two. */
 const NEGLIGIBLE = 1e-9
 
 /**

@@ -23,6 +23,8 @@ export interface ClearingTrend {
 }
 
 const MOST_TESTS = 500
+/** Counts nearer than the smallest sheet are one count: no line goes through them. */
+const APART = 0.01
 /** A line that comes to the level past so many rolls is one that does not grow. */
 const MOST_ROLLS = 10_000
 
@@ -40,10 +42,10 @@ export function clearingTrend(fresh: Seconds, given: readonly ClearingTest[]): R
   const level = FINISHED_AT * fresh
   const last = tests.reduce((latest, test) => (test.rolls >= latest.rolls ? test : latest))
   const done = last.clearing >= level ? last.rolls : Number.POSITIVE_INFINITY
-  const counts = new Set(tests.map(({ rolls }) => rolls)).size
-  if (tests.length > MOST_TESTS || (counts < 2 && done === Number.POSITIVE_INFINITY))
+  const apart = last.rolls - Math.min(...tests.map(({ rolls }) => rolls)) >= APART
+  if (tests.length > MOST_TESTS || (!apart && done === Number.POSITIVE_INFINITY))
     return failed(problem('fixing.too-few-tests', { count: tests.length, most: MOST_TESTS }))
-  if (counts < 2) return ok({ endsAt: done, low: null, high: null, perRoll: null, tests: tests.length })
+  if (!apart) return ok({ endsAt: done, low: null, high: null, perRoll: null, tests: tests.length })
   return alongLine(tests, level, done)
 }
 
