@@ -1,23 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { existsSync, readFileSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { deskWords, sinkWords } from '../../src/words/index.js'
 import { root } from './broken-tree.js'
 
-/** What the page loads for a phone at the sink: the frame, what pages share, and the screens of a run. */
-const AT_THE_SINK = [
-  'src/web/app',
-  'src/web/shared/api',
-  'src/web/shared/platform',
-  'src/web/shared/ui',
-  'src/web/sections/runs/engine',
-  'src/web/sections/runs/load',
-  'src/web/sections/runs/ready',
-  'src/web/sections/runs/run',
-  'src/web/sections/runs/plan/Preview.tsx',
-  'src/web/sections/runs/names.ts',
-  'src/web/sections/runs/warnings.ts',
-]
+/** What the page starts with, and what it loads for a run. */
+const ENTRIES = ['src/web/main.tsx', 'src/web/sections/runs/sink.ts']
+
 const DESK = Object.keys(deskWords)
 
 /** Codes of sentences for the desk in a source: written out, or the beginning of one that is put together. */
@@ -30,17 +19,29 @@ function deskCodesIn(source: string): string[] {
   ]
 }
 
-const filesOf = (path: string): string[] =>
-  path.includes('.ts')
-    ? [path]
-    : readdirSync(join(root, path), { recursive: true, encoding: 'utf8' })
-        .filter((name) => /\.tsx?$/.test(name) && !name.includes('.test.'))
-        .map((name) => join(path, name))
+/** The files of the page that are loaded with these: what is imported at once, and what that imports. */
+function loadedWith(entries: readonly string[]): string[] {
+  const found = new Set<string>()
+  const visit = (file: string) => {
+    if (found.has(file)) return
+    found.add(file)
+    const source = readFileSync(join(root, file), 'utf8')
+    for (const [, path = ''] of source.matchAll(/(?:^|\n)(?:import|export|\}) (?!type )[^;]*?from '(\.[^']+)\.js'/g)) {
+      const base = join(dirname(file), path)
+      const next = ['.ts', '.tsx'].map((ending) => base + ending).find((name) => existsSync(join(root, name)))
+      if (next?.startsWith('src/web/')) visit(next)
+    }
+  }
+  for (const entry of entries) visit(entry)
+  return [...found]
+}
 
 describe('words of a running tank', () => {
   it('are all among those that a phone at the sink has loaded', () => {
-    const files = AT_THE_SINK.flatMap(filesOf)
-    expect(files.length).toBeGreaterThan(40)
+    const files = loadedWith(ENTRIES)
+    expect(files.length).toBeGreaterThan(60)
+    expect(files).toContain('src/web/sections/runs/scoreDrawing.ts')
+    expect(files).not.toContain('src/web/sections/times/index.ts')
     const missing = files.flatMap((file) =>
       deskCodesIn(readFileSync(join(root, file), 'utf8')).map((code) => `${file}: ${code}`),
     )

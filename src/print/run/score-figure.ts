@@ -61,5 +61,5 @@ export function bandOf({ laid, tank }: TankPlan, w: Writer): string[] {
   const bath = laid.find(({ development }) => development?.from === 'basis')
   if (bath === undefined || tank.development?.from !== 'basis') return []
   const at = { time: bath.clockEnd - bath.in, temperature: tank.development.course.start }
-  return [bath.step.name, say('sheet.band', at, w)]
+  return [bath.step.name, say('score.band', at, w)]
 }

@@ -58,17 +58,34 @@ export const runPagesWords = {
     if (Math.abs(p.by) >= p.limit) return `${apart}, ${p.by < 0 ? 'too cold' : 'too warm'}`
     return Math.abs(p.by) >= p.said ? `${apart}, usable` : apart
   },
-  'ready.awake.kept': (_: object) => 'The screen stays on while this page is open.',
-  'ready.awake.missing': (_: object) =>
+  'device.title': (_: object) => 'This device',
+  'device.awake.kept': (_: object) => 'The screen stays on while this page is open.',
+  'device.awake.missing': (_: object) =>
     'This browser cannot keep the screen on: set the device to stay on for half an hour, or print the bench sheet.',
-  'ready.awake.lost': (_: object) => 'The screen may go dark: touch the page once, and keep it in front.',
-  'ready.sound.on': (_: object) => 'Sound is on: three pips before a job, a signal 30 s and 10 s before a bath change.',
-  'ready.sound.off': (_: object) => 'Sound is off until you try it: a browser plays nothing before the first touch.',
-  'ready.voice.on': (_: object) => 'A voice names each job.',
-  'ready.voice.off': (_: object) => 'This device has no voice; the tones carry it alone.',
-  'ready.server.here': (_: object) => 'The bench answers; other screens can follow this run.',
-  'ready.server.away': (_: object) =>
-    'The bench does not answer. The run goes on from this page, but do not load it again.',
+  'device.awake.lost': (_: object) => 'The screen may go dark: touch the page once, and keep it in front.',
+  'device.sound.audio-clock': (_: object) =>
+    'Sound is on: three pips before a job, a signal 30 s and 10 s before a bath change.',
+  'device.sound.track': (_: object) =>
+    'Sound is on, as one track that plays on in the dark where the device allows it. Three pips come before a job, a signal 30 s and 10 s before a bath change.',
+  'device.sound.nothing': (_: object) =>
+    'Sound is off until you try it: a browser plays nothing before the first touch.',
+  'device.voice.on': (_: object) => 'A voice names each job.',
+  'device.voice.off': (_: object) => 'This device has no voice; the tones carry it alone.',
+  'device.server.here': (_: object) =>
+    'The bench answers; other screens can follow this run. Should it go away, do not load this page again: it could not come back, and the bench sheet would have to finish the run.',
+  'device.server.away': (_: object) =>
+    'The bench does not answer. The run goes on from this page. Do not load it again: it could not come back, and the bench sheet would have to finish the run.',
+  'device.server.kept': (_: object) => 'The bench answers; other screens can follow this run.',
+  'device.sound.try': (_: object) => 'Try the sound',
+  'device.trial.begin': (_: object) => 'Try it with the screen off',
+  'device.trial.under-way': (_: object) =>
+    'Now turn the screen off, count ten pips, one each second, and turn it on again.',
+  'device.trial.went-on': (p: { dark: number }, w: Writer) =>
+    `The screen was off for ${w.span(p.dark)}, and the tones went on all the while. If you heard them, it may go dark during a run.`,
+  'device.trial.stopped': (p: { dark: number; played: number }, w: Writer) =>
+    `The screen was off for ${w.span(p.dark)}, and the tones stopped after ${w.span(p.played)}. Keep the screen on, or have the bench sheet beside you.`,
+  'device.trial.not-dark': (_: object) => 'The screen was not off for ten seconds, so this says nothing.',
+  'device.trial.silent': (_: object) => 'This device plays nothing, so the pour-outs stand by the clock alone.',
 
   'tank.time-left': (_: object) => 'time left',
   'tank.over': (_: object) => 'over time',
@@ -98,11 +115,19 @@ export const runPagesWords = {
   'tank.done.skipped': (p: Named) => `${p.name} left out`,
   'tank.done.reading': (p: { temperature: Celsius }, w: Writer) => `Reading of ${w.temperature(p.temperature)}`,
   'tank.done.mishap': (p: { what: string }) => p.what,
+  'tank.done.clearing': (p: { time: Seconds | number }, w: Writer) => `Clear after ${w.time(p.time)}`,
+  'tank.done.noted': (p: { text: string }) => `Note “${p.text.length > 24 ? `${p.text.slice(0, 22)} …` : p.text}”`,
+  'tank.note': (_: object) => 'Write a note',
+  'tank.noted': (p: { text: string }) => `Noted: ${p.text.length > 60 ? `${p.text.slice(0, 58)} …` : p.text}`,
+  'tank.clear': (_: object) => 'The film is clear',
+  'tank.clear.means': (p: Named & { multiple: number }) =>
+    `The milky look is gone. From its pour on, ${uncapital(p.name)} takes ${p.multiple === 2 ? 'twice' : `${p.multiple} times`} as long.`,
+  'tank.clear.hold': (p: { time: Seconds | number }, w: Writer) => `Hold: clear after ${w.time(p.time)}`,
   'tank.undo': (p: { what: string }) => `Undo: ${uncapital(p.what)}`,
   'tank.taken-back': (p: { what: string }) => `Taken back: ${uncapital(p.what)}.`,
   'tank.unsent': (p: { count: number }) =>
-    `The bench does not answer; ${counted(p.count, 'entry', 'entries')} kept on this device. Do not load this page again.`,
-  'tank.away': (_: object) => 'The bench does not answer. The run goes on from this page; do not load it again.',
+    `Bench away, ${counted(p.count, 'entry', 'entries')} kept here. Do not reload.`,
+  'tank.away': (_: object) => 'Bench away; the run goes on here. Do not reload.',
   'tank.refused': (p: { sentence: string }) => `The bench did not take an entry: ${p.sentence}`,
   'tank.sure-skip': (p: Named) => `Leave out ${uncapital(p.name)}`,
   'tank.sure-abandon': (p: { tank: string }) => `Give up tank ${p.tank}`,
@@ -121,15 +146,16 @@ export const runPagesWords = {
   'job.still-for': (_: object) => 'still to do for',
   'job.waits': (_: object) => 'waits for your hold',
 
-  // A voice says four words at most, however long the name of a bath is.
-  'voice.fetch': (p: Named) => `Fetch ${uncapital(p.name).split(/\s+/u).slice(0, 3).join(' ')}`,
+  // A voice says four words at most, the tank's included, however long the name of a bath is.
+  'voice.fetch': (p: Named & { words: number }) =>
+    `Fetch ${uncapital(p.name).trim().split(/\s+/u).slice(0, p.words).join(' ')}`,
   'voice.turn': (_: object) => 'Turn',
-  'voice.check': (_: object) => 'Read the thermometer',
+  'voice.check': (_: object) => 'Read thermometer',
   'voice.lid-off': (_: object) => 'Lid off',
-  'voice.look': (_: object) => 'Look for clearing',
-  'voice.squeeze': (_: object) => 'Wipe the film',
+  'voice.look': (_: object) => 'Check clearing',
+  'voice.squeeze': (_: object) => 'Wipe film',
   'voice.re-expose': (_: object) => 'Expose again',
-  'voice.hang-up': (_: object) => 'Hang it up',
+  'voice.hang-up': (_: object) => 'Hang up',
   'voice.pour-out': (_: object) => 'Pour out',
   'voice.tank': (p: { tank: string; job: string }) => `Tank ${p.tank}, ${uncapital(p.job)}`,
 

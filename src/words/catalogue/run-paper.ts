@@ -68,8 +68,6 @@ export const benchSheetWords = {
   'sheet.why.check': (_: object) =>
     'How fast a developer works depends on its warmth; as long as it is in, its end can still be moved.',
   'sheet.why.drain': (_: object) => 'The last drops take their time; let it run until nothing comes.',
-  'sheet.band': (p: { time: Seconds | number; temperature: Celsius }, w: Writer) =>
-    `${w.time(p.time)} at ${w.temperature(p.temperature)}`,
   'sheet.do.still': (_: object) => 'Then leave it still.',
   'sheet.do.check': (_: object) => 'Write down what it reads. Warmer than planned: pour out sooner; colder: later.',
   'sheet.do.lid-off': (_: object) => 'Take the lid off. The bath stays in and its clock goes on.',

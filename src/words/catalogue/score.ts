@@ -8,6 +8,8 @@ type Window = { name: string; temperature: Celsius; from: Celsius; to: Celsius }
 /** Sentences about the plan of a tank and about a tank under way. */
 export const scoreWords = {
   'score.title': (p: { name: string }) => `The score: ${p.name}`,
+  'score.band': (p: { time: Seconds | number; temperature: Celsius }, w: Writer) =>
+    `${w.time(p.time)} at ${w.temperature(p.temperature)}`,
   'score.description': (p: { baths: number; length: Seconds; hands: Seconds }, w: Writer) =>
     `${counted(p.baths, 'bath')} in ${w.time(p.length)}; hands are busy for ${w.time(p.hands)} of it.`,
   'score.legend.change': (_: object) => 'bath change: drain, pour, opening turns',

@@ -44,5 +44,5 @@ function bandOf(plan: TankPlan, writer: Writer): string[] {
   const { development } = plan.tank
   if (bath === null || development?.from !== 'basis') return []
   const at = { time: bath.clockEnd - bath.in, temperature: development.course.start }
-  return [bath.step.name, say('sheet.band', at, writer)]
+  return [bath.step.name, say('score.band', at, writer)]
 }

@@ -40,10 +40,11 @@ function ofJob(tank: TankFollowing, { job, at }: FollowedJob, hertz: number, tan
     words,
   })
   const pips = PIPS_MS.map((before) => cue(before, PIP_S, null))
+  const several = tanks > 1
+  const named = (words: string) => (several ? say('voice.tank', { tank: tank.tank, job: words }, 'metric') : words)
   if (job.kind !== 'change' && job.kind !== 'drain')
-    return [...pips, cue(0, null, say(`voice.${job.kind}`, {}, 'metric'))]
-  const pourOut = say('voice.pour-out', {}, 'metric')
-  const spoken = tanks > 1 ? say('voice.tank', { tank: tank.tank, job: pourOut }, 'metric') : pourOut
-  const fetch = job.kind === 'change' ? say('voice.fetch', { name }, 'metric') : null
+    return [...pips, cue(0, null, named(say(`voice.${job.kind}`, {}, 'metric')))]
+  const spoken = named(say('voice.pour-out', {}, 'metric'))
+  const fetch = job.kind === 'change' ? named(say('voice.fetch', { name, words: several ? 1 : 3 }, 'metric')) : null
   return [cue(FETCH_MS, SIGNAL_S, fetch), cue(REMINDER_MS, SIGNAL_S, null), ...pips, cue(0, null, spoken)]
 }

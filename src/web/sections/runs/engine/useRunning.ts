@@ -27,6 +27,8 @@ export interface Running {
   readonly state: RunState
   /** By the clocks as they stand; while a time is in doubt the wall clock's. */
   readonly now: Instant
+  /** When `now` was read, by the page's monotonic clock, ms. */
+  readonly lookedAt: number
   readonly following: Following
   readonly written: Written
   readonly clock: RunClock
@@ -58,13 +60,13 @@ export function useRunning({ run, kept, serverOffset }: Opened, score: Score): R
   )
   const { events } = written
   const state = useMemo(() => fold(score, events), [score, events])
-  const reading = useReading(clock)
+  const { reading, lookedAt } = useReading(clock)
   const now = nowOf(events, reading)
   const at = now.kind === 'sure' ? now.at : now.doubt.byWall
   const told = follow(score, state, at)
   const following: Following = now.kind === 'sure' ? told : { tanks: [], doubts: [now.doubt], next: null }
   useResumed({ run, score, clock, state, away: written.away, write })
-  return { score, events, state, now: at, following, written, clock, write }
+  return { score, events, state, now: at, lookedAt, following, written, clock, write }
 }
 
 /** The clocks, looked at again and again. */
@@ -74,5 +76,5 @@ function useReading(clock: RunClock) {
     const looking = setInterval(() => look((times) => times + 1), LOOK_MS)
     return () => clearInterval(looking)
   }, [])
-  return clock.read()
+  return { reading: clock.read(), lookedAt: deviceClock.monotonic() }
 }

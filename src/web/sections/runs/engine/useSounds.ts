@@ -1,64 +1,71 @@
-import { useEffect, useRef, useState } from 'react'
-import { deviceTones, speak } from '../../../shared/platform/index.js'
+import { useEffect, useRef, useState, useSyncExternalStore } from 'react'
+import {
+  type Awake,
+  deviceClock,
+  deviceTones,
+  deviceTrack,
+  deviceVoice,
+  useAwake,
+} from '../../../shared/platform/index.js'
+import { Announcer } from './announcer.js'
 import { type Cue, cuesOf } from './cues.js'
+import { Sounder, type SoundFrom } from './sounder.js'
 import type { Running } from './useRunning.js'
 
-const tones = deviceTones()
-/** Tones are put on the audio clock so far ahead; the rest when that is over. */
-const AHEAD_MS = 60_000
+/** One for the page: what a press has woken stays awake from the trial into the run. */
+export const sounder = new Sounder(deviceTones(), deviceTrack(), deviceClock)
 const ANCHOR_MS = 30_000
-/** Words that are later than this are not said any more. */
-const STALE_MS = 1500
-const TRIAL = [0, 0.5, 1].map((inSeconds) => ({ inSeconds, hertz: 880, seconds: 0.15 }))
+const TRIAL_S = [0.1, 0.6, 1.1]
 
-/** Whether tones can be heard, and a trial of them: a browser plays nothing before it was touched. */
-export function useSoundTrial(): { readonly on: boolean; readonly tryIt: () => void } {
-  const [on, setOn] = useState(tones.awake)
-  const tryIt = () =>
-    void tones.wake().then((awake) => {
-      setOn(awake)
-      tones.schedule(TRIAL)
-    })
-  return { on, tryIt }
+/** What of this device carries a run. */
+export interface DeviceParts {
+  readonly awake: Awake
+  readonly sound: SoundFrom
+  readonly voice: boolean
+  readonly tryIt: () => void
 }
 
-/** Sounds and says what is due; scheduled ahead, anchored anew when the plan moves and every half minute. */
-export function useSounds({ following, now, clock }: Running): void {
+/** The screen is kept on while the page is shown; tells that, and what the tones come from. */
+export function useDeviceParts(): DeviceParts {
+  const awake = useAwake(true)
+  const sound = useSyncExternalStore(sounder.subscribe, sounder.from)
+  useEffect(() => sounder.keepsScreen(awake === 'kept'), [awake])
+  const tryIt = () =>
+    void sounder.wake().then(() => {
+      const now = deviceClock.monotonic()
+      sounder.play(TRIAL_S.map((second) => ({ due: now + second * 1000, hertz: 880, seconds: 0.15 })))
+    })
+  return { awake, sound, voice: deviceVoice.here(), tryIt }
+}
+
+/** Sounds and says what is due; scheduled ahead, anchored anew every half minute, replaced when the plan moves. */
+export function useSounds({ following, now, lookedAt, clock }: Running): void {
   const cues = following.tanks.flatMap((tank, place) => cuesOf(tank, place, following.tanks.length))
   const plan = cues.map(({ id, at }) => `${id}@${at}`).join()
-  const anchor = Math.floor(now / (ANCHOR_MS * clock.speed))
-  const latest = useRef<{ cues: readonly Cue[]; now: number }>({ cues, now })
-  latest.current = { cues, now }
-  // biome-ignore lint/correctness/useExhaustiveDependencies: scheduled anew when the plan moves or is to be anchored
+  const latest = useRef<{ cues: readonly Cue[]; now: number; lookedAt: number }>({ cues, now, lookedAt })
+  latest.current = { cues, now, lookedAt }
+  // biome-ignore lint/correctness/useExhaustiveDependencies: played anew when the plan moves
   useEffect(() => {
-    const { cues: all, now: at } = latest.current
-    const heard = all.filter((cue) => cue.tone !== null && cue.at >= at && cue.at - at < AHEAD_MS * clock.speed)
-    tones.schedule(
-      heard.flatMap(({ tone, at: due }) => (tone ? [{ ...tone, inSeconds: (due - at) / 1000 / clock.speed }] : [])),
+    const { cues: all, now: at, lookedAt: looked } = latest.current
+    sounder.play(
+      all.flatMap(({ tone, at: due }) => (tone ? [{ ...tone, due: looked + (due - at) / clock.speed }] : [])),
     )
-  }, [plan, anchor, clock])
+  }, [plan, clock])
   useEffect(() => {
-    const wake = () => void tones.wake()
-    window.addEventListener('pointerup', wake, { once: true })
+    // A call or an alarm may have stopped it, so the next press wakes it again; a pedal is a press too.
+    const wake = () => {
+      if (sounder.from() === 'nothing') void sounder.wake()
+    }
+    window.addEventListener('pointerup', wake)
+    window.addEventListener('keydown', wake)
+    const anchoring = setInterval(() => sounder.anchor(), ANCHOR_MS)
     return () => {
       window.removeEventListener('pointerup', wake)
-      tones.silence()
+      window.removeEventListener('keydown', wake)
+      clearInterval(anchoring)
+      sounder.silence()
     }
   }, [])
-  useVoice(cues, now)
-}
-
-/** Says the words of each cue once, at its second. */
-function useVoice(cues: readonly Cue[], now: number): void {
-  const coming = useRef(new Map<string, Cue>())
-  useEffect(() => {
-    for (const [id, cue] of coming.current) {
-      if (cue.at > now) continue
-      coming.current.delete(id)
-      if (now - cue.at < STALE_MS && cue.words !== null) speak(cue.words)
-    }
-    const still = cues.filter(({ at, words }) => at > now && words !== null)
-    const dueSoon = [...coming.current.values()].filter(({ at }) => at - now < 1000)
-    coming.current = new Map([...dueSoon, ...still].map((cue) => [cue.id, cue]))
-  })
+  const [announcer] = useState(() => new Announcer(deviceVoice))
+  useEffect(() => announcer.hear(cues, now))
 }

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react'
-import { speak } from '../../../shared/platform/index.js'
+import { deviceVoice } from '../../../shared/platform/index.js'
 
 const COUNTED = ['three', 'two', 'one'] as const
 const SECOND_MS = 1000
@@ -21,11 +21,11 @@ export function Blackout({ onWake }: { onWake: () => void }) {
   const begin = () => {
     if (counting.current !== null) return
     let said = 0
-    speak(COUNTED[0])
+    deviceVoice.say(COUNTED[0])
     counting.current = setInterval(() => {
       said += 1
       const word = COUNTED[said]
-      if (word !== undefined) return speak(word)
+      if (word !== undefined) return deviceVoice.say(word)
       end()
       onWake()
     }, SECOND_MS)

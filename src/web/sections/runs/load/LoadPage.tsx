@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { say } from '../../../../words/index.js'
-import { speak } from '../../../shared/platform/index.js'
+import { deviceVoice } from '../../../shared/platform/index.js'
 import { Button, ButtonLink, Page, useWriter } from '../../../shared/ui/index.js'
 import { Blackout } from './Blackout.js'
 
@@ -10,7 +10,7 @@ export function LoadPage({ params }: { params: Record<string, string> }) {
   const [dark, setDark] = useState(false)
   if (dark) return <Blackout onWake={() => setDark(false)} />
   const begin = () => {
-    speak(say('load.voice.begin', {}, writer))
+    deviceVoice.say(say('load.voice.begin', {}, writer))
     setDark(true)
   }
   return (

@@ -4,10 +4,10 @@ import { type Run, runSheetAddress } from '../../../shared/api/index.js'
 import { ButtonLink, Heading, useWriter, Words } from '../../../shared/ui/index.js'
 import type { Running } from '../engine/useRunning.js'
 import { PlanAnswer, ScoreFigure } from '../plan/Preview.js'
+import { DeviceState } from '../run/DeviceState.js'
 import { Hold } from '../run/Hold.js'
 import { OtherBaths } from './OtherBaths.js'
 import { PourNow } from './PourNow.js'
-import { States } from './States.js'
 import { useDeveloper } from './useDeveloper.js'
 
 /** Before you pour: what the thermometer says, what that makes of the time, and what this device can do. */
@@ -51,7 +51,7 @@ export function ReadyScreen({ running, run, tank }: { running: Running; run: Run
           <ButtonLink href="/runs">All runs</ButtonLink>
         </div>
       </section>
-      <States running={running} />
+      <DeviceState running={running} withTrials />
     </div>
   )
 }

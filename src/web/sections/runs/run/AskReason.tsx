@@ -2,15 +2,20 @@ import { useState } from 'react'
 import { Button, Dialog, TextField } from '../../../shared/ui/index.js'
 import { Hold } from './Hold.js'
 
+const REASON = 'The record wants a reason, such as: not needed.'
+
 interface AskReasonProps {
   readonly title: string
   readonly hold: string
+  /** What the field is called, and what is said when it was left empty. */
+  readonly label?: string
+  readonly wanted?: string
   readonly onReason: (reason: string) => void
   readonly onClose: () => void
 }
 
-/** Asks for the reason that will stand in the record. */
-export function AskReason({ title, hold, onReason, onClose }: AskReasonProps) {
+/** Asks for a reason, or a note, that will stand in the record. */
+export function AskReason({ title, hold, label = 'Why', wanted = REASON, onReason, onClose }: AskReasonProps) {
   const [reason, setReason] = useState('')
   const [tried, setTried] = useState(false)
   const take = () => {
@@ -23,11 +28,11 @@ export function AskReason({ title, hold, onReason, onClose }: AskReasonProps) {
     <Dialog title={title} onClose={onClose}>
       <div className="stack">
         <TextField
-          label="Why"
+          label={label}
           value={reason}
           onText={setReason}
-          maxLength={200}
-          trouble={tried && reason.trim() === '' ? 'The record wants a reason, such as: not needed.' : null}
+          maxLength={1000}
+          trouble={tried && reason.trim() === '' ? wanted : null}
         />
         <Hold label={hold} onHeld={take} />
         <Button onClick={onClose}>No, go on</Button>

@@ -4,14 +4,15 @@ import { type Run, runSheetAddress } from '../../../shared/api/index.js'
 import { Button, useWriter } from '../../../shared/ui/index.js'
 import { stepName } from '../names.js'
 import { AskReason } from './AskReason.js'
+import { FilmClear } from './FilmClear.js'
 import { MishapDialog } from './MishapDialog.js'
 import type { ScreenPart } from './screen.js'
 import { newestOf } from './undoable.js'
 
-/** Everything but the next job: undo, what went wrong, leaving out, giving up. */
+/** Everything but the next job: what went wrong, undo, clearing, a note, leaving out, giving up. */
 export function OnTheSide({ running, tank, tell, run }: ScreenPart & { run: Run }) {
   const writer = useWriter()
-  const [open, setOpen] = useState<'wrong' | 'skip' | 'abandon' | null>(null)
+  const [open, setOpen] = useState<'wrong' | 'note' | 'skip' | 'abandon' | null>(null)
   const [backId, setBackId] = useState<string | null>(null)
   const newest = newestOf(running, tank, writer)
   const { awaited } = tank
@@ -31,13 +32,28 @@ export function OnTheSide({ running, tank, tell, run }: ScreenPart & { run: Run 
     <div className="side">
       <Button onClick={() => setOpen('wrong')}>Something went wrong</Button>
       {newest !== null && <Button onClick={undo}>{say('tank.undo', newest, writer)}</Button>}
+      <FilmClear running={running} tank={tank} tell={tell} />
       {backId !== null && <Button onClick={putBack}>Put it back</Button>}
       {awaited !== null && <Button onClick={() => setOpen('skip')}>{say('tank.sure-skip', { name }, writer)}</Button>}
+      <Button onClick={() => setOpen('note')}>{say('tank.note', {}, writer)}</Button>
       <Button onClick={() => setOpen('abandon')}>{say('tank.sure-abandon', tank, writer)}</Button>
       <a className="btn" href={runSheetAddress(run.id)} target="_blank" rel="noreferrer">
         Bench sheet
       </a>
       {open === 'wrong' && <MishapDialog running={running} tank={tank} tell={tell} onClose={close} />}
+      {open === 'note' && (
+        <AskReason
+          title={say('tank.note', {}, writer)}
+          hold="Hold: keep the note"
+          label="Note"
+          wanted="Nothing is written yet."
+          onClose={close}
+          onReason={(text) => {
+            running.write(tank.tank, tank.index, { kind: 'noted', text })
+            tell(say('tank.noted', { text }, writer))
+          }}
+        />
+      )}
       {open === 'skip' && awaited !== null && (
         <AskReason
           title={say('tank.sure-skip', { name }, writer)}

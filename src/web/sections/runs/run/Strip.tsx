@@ -2,47 +2,52 @@ import type { Celsius } from '../../../../kernel/index.js'
 import { type Laid, scorePicture, type TankFollowing, type TankPlan } from '../../../../score/index.js'
 import { say, type Writer, writeTimeOfDay } from '../../../../words/index.js'
 import { useBench } from '../../../shared/api/index.js'
-import { Drawing, useWidth, useWriter } from '../../../shared/ui/index.js'
+import { Drawing, useSize, useWriter } from '../../../shared/ui/index.js'
 import type { Running } from '../engine/useRunning.js'
 
 /** No text on the screen of a tank is smaller, px. */
 const TEXT = 24
-const HEIGHT = { developing: 204, plain: 130 } as const
-/** From this width on there is room for more of it, px. */
-const WIDE = { from: 520, times: 2 } as const
+/** Less than this shows nothing that could be read at arm's length, more is no clearer, px. */
+const PICTURE = { least: 126, most: { developing: 560, plain: 200 }, narrowest: 280 } as const
 
-/** The bath under way as its stave: the area of development where there is one, the turns, and the clock. */
+/**
+ * The bath under way as its stave: the area of development where there is one, the turns, and the clock. It takes the
+ * room that the counts and the hold leave, and gives way to them where there is too little.
+ */
 export function Strip({ running, tank }: { running: Running; tank: TankFollowing }) {
   const writer = useWriter()
   const zone = useBench().data?.zone ?? 'UTC'
-  const [frame, width] = useWidth<HTMLElement>()
+  const [frame, room] = useSize<HTMLDivElement>()
   const shown = tank.plan.laid.find(({ index }) => index === tank.index) ?? tank.plan.laid[0]
   const began = running.score.tanks.find(({ tank: { tank: name } }) => name === tank.tank)
   if (shown === undefined || began === undefined) return null
-  const picture = width >= 280 ? pictureOf({ running, tank, shown, began, width, writer }) : null
+  const size = { width: room.width, height: Math.min(room.height, mostOf(shown)) }
+  const fits = size.width >= PICTURE.narrowest && size.height >= PICTURE.least
+  const picture = fits ? pictureOf({ running, tank, shown, began, size, writer }) : null
   const until = writeTimeOfDay(Math.round(tank.zero + shown.due * 1000), zone)
   const isBath = shown.step.step === 'bath'
   return (
-    <figure ref={frame} className="strip" style={{ minHeight: heightOf(shown, width) }}>
-      {picture && <Drawing picture={picture} />}
+    <figure className="strip">
+      <div ref={frame} className="strip-room">
+        {picture && <Drawing picture={picture} />}
+      </div>
       <figcaption>{say(isBath ? 'tank.pour-out-at' : 'tank.done-at', { at: until }, writer)}</figcaption>
     </figure>
   )
 }
 
-const heightOf = ({ course }: Laid, width: number): number =>
-  (course === null ? HEIGHT.plain : HEIGHT.developing) * (width >= WIDE.from ? WIDE.times : 1)
+const mostOf = ({ course }: Laid): number => (course === null ? PICTURE.most.plain : PICTURE.most.developing)
 
 interface Shown {
   readonly running: Running
   readonly tank: TankFollowing
   readonly shown: Laid
   readonly began: TankPlan
-  readonly width: number
+  readonly size: { readonly width: number; readonly height: number }
   readonly writer: Writer
 }
 
-function pictureOf({ running, tank, shown, began, width, writer }: Shown) {
+function pictureOf({ running, tank, shown, began, size, writer }: Shown) {
   const { offset } = tank.plan.tank
   const planned = began.laid[shown.index] ?? shown
   const end = Math.max(shown.free, shown.in + planned.clockEnd - planned.in)
@@ -64,7 +69,7 @@ function pictureOf({ running, tank, shown, began, width, writer }: Shown) {
     ],
     form: 'strip',
     span: { from: offset + shown.in, to: offset + Math.max(end, shown.in + 1) },
-    size: { width, height: heightOf(shown, width) },
+    size,
     labels: {
       title: name,
       description:

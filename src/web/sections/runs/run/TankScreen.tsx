@@ -2,12 +2,12 @@ import { useState } from 'react'
 import type { TankFollowing } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
 import type { Run } from '../../../shared/api/index.js'
-import { useAwake } from '../../../shared/platform/index.js'
 import { Heading, useWriter, Words } from '../../../shared/ui/index.js'
 import type { Running } from '../engine/useRunning.js'
 import { useSounds } from '../engine/useSounds.js'
 import { BathLead } from './BathLead.js'
 import { Confirm } from './Confirm.js'
+import { DeviceState } from './DeviceState.js'
 import { NextJob } from './NextJob.js'
 import { OnTheSide } from './OnTheSide.js'
 import { Said } from './Said.js'
@@ -18,7 +18,6 @@ import { Thermometer } from './Thermometer.js'
 export function TankScreen({ running, run, tank }: { running: Running; run: Run; tank: TankFollowing }) {
   const writer = useWriter()
   const [said, setSaid] = useState<string | null>(null)
-  useAwake(true)
   useSounds(running)
   const planned = run.plan.tanks.find(({ conditions }) => conditions.tank === tank.tank)
   const load = (planned?.on_reels ?? []).map(({ film }) => film).join(', ')
@@ -26,14 +25,14 @@ export function TankScreen({ running, run, tank }: { running: Running; run: Run;
   const practice = speed === null ? [] : [say('runs.row.practice', { speed }, writer)]
   const screen = { running, tank, tell: setSaid }
   return (
-    <div className="run-screen">
-      <header className="tank-head">
-        <Heading title={`Tank ${tank.tank}`} />
-        <p className="quiet">
-          <Words>{[load, ...practice].join('; ')}</Words>
-        </p>
-      </header>
-      <div className="tank-body">
+    <div className="run-screen tank">
+      <div className="tank-first">
+        <header className="tank-head">
+          <Heading title={`Tank ${tank.tank}`} />
+          <p className="quiet">
+            <Words>{[load, ...practice].join('; ')}</Words>
+          </p>
+        </header>
         <section className="tank-bath" aria-label="Bath">
           <BathLead running={running} tank={tank} />
           <Strip running={running} tank={tank} />
@@ -41,13 +40,12 @@ export function TankScreen({ running, run, tank }: { running: Running; run: Run;
         <div className="tank-work">
           <NextJob running={running} tank={tank} />
           <Thermometer {...screen} />
-          <div className="tank-foot">
-            <Said running={running} tank={tank} said={said} />
-            <Confirm {...screen} />
-          </div>
-          <OnTheSide {...screen} run={run} />
+          <Said running={running} tank={tank} said={said} />
+          <Confirm {...screen} />
         </div>
       </div>
+      <OnTheSide {...screen} run={run} />
+      <DeviceState running={running} withTrials={false} />
     </div>
   )
 }

@@ -15,11 +15,16 @@ export function newestOf({ state }: Running, tank: TankFollowing, writer: Writer
 function whatOf({ event }: Placed, { plan: { tank } }: TankFollowing, writer: Writer): string | null {
   const name = event.bath === null ? '' : stepName(tank.recipe, event.bath)
   switch (event.kind) {
+    case 'noted':
+      return say('tank.done.noted', event, writer)
     case 'poured-in':
     case 'poured-out':
-    case 'step-done':
     case 'skipped':
       return sayOf(`tank.done.${event.kind}`, { name }, writer)
+    case 'step-done':
+      return event.clearing
+        ? say('tank.done.clearing', { time: event.clearing }, writer)
+        : sayOf(`tank.done.${event.kind}`, { name }, writer)
     case 'reading':
       return say('tank.done.reading', event, writer)
     case 'mishap':
