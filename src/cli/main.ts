@@ -5,6 +5,7 @@ import { type Output, terminal } from './output.js'
 import { baths } from './program/baths.js'
 import { developing } from './program/developing.js'
 import { keeping } from './program/keeping.js'
+import { mixing } from './program/mixing.js'
 import { negatives } from './program/negatives.js'
 import type { Program } from './program/shape.js'
 
@@ -23,7 +24,7 @@ function program(output: Output, done: (code: number) => void): Command {
       .addHelpText('after', () => `\nExample:\n${examples[name.split(' ')[0] as keyof typeof examples]}`)
 
   const parts: Program = { add, output, done }
-  for (const declare of [developing, negatives, baths, keeping]) declare(parts)
+  for (const declare of [developing, negatives, mixing, baths, keeping]) declare(parts)
   root.command('start').description('Starts the program; PORT, HOST and DATA_DIR are taken from the environment.')
   return root
 }

@@ -1,0 +1,21 @@
+import { writerFor } from '../../words/index.js'
+import { tell } from '../answer.js'
+import { board } from '../board.js'
+import { type DiluteOptions, diluteAsked } from '../mixing/dilute-asked.js'
+import { diluteView } from '../mixing/dilute-view.js'
+import { type Common, type Output, refuse, unitsOf } from '../output.js'
+
+/** Prints an answer about solutions: ratios, stocks, percent, floors, what to measure with. */
+export async function dilute(
+  file: string | undefined,
+  options: DiluteOptions & Common,
+  output: Output,
+): Promise<number> {
+  const units = unitsOf(options)
+  const asked = await diluteAsked(file, options, units)
+  if (!asked.ok) return refuse(output, asked.problem, options)
+  const view = diluteView(asked.value, writerFor(units))
+  if (!view.ok) return refuse(output, view.problem, options)
+  const { sentences, working } = view.value
+  return tell({ view: view.value, lines: sentences, working: () => board(working) }, options, output)
+}
