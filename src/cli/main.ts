@@ -8,6 +8,7 @@ import { keeping } from './program/keeping.js'
 import { mixing } from './program/mixing.js'
 import { negatives } from './program/negatives.js'
 import type { Program } from './program/shape.js'
+import { waste } from './program/waste.js'
 
 const USAGE = registry['command.usage'].exit
 function program(output: Output, done: (code: number) => void): Command {
@@ -24,7 +25,7 @@ function program(output: Output, done: (code: number) => void): Command {
       .addHelpText('after', () => `\nExample:\n${examples[name.split(' ')[0] as keyof typeof examples]}`)
 
   const parts: Program = { add, output, done }
-  for (const declare of [developing, negatives, mixing, baths, keeping]) declare(parts)
+  for (const declare of [developing, negatives, mixing, baths, waste, keeping]) declare(parts)
   root.command('start').description('Starts the program; PORT, HOST and DATA_DIR are taken from the environment.')
   return root
 }

@@ -11,6 +11,7 @@ import type * as publishing from './schemas/published.js'
 import type * as recipes from './schemas/recipes.js'
 import type * as runs from './schemas/runs.js'
 import type * as times from './schemas/times.js'
+import type * as waste from './schemas/waste.js'
 
 export { ANYBODY, BENCH, OWNER, ROLES, type Role } from './roles.js'
 export {
@@ -82,4 +83,10 @@ export type ReplenishQuestion = z.output<typeof baths.ReplenishQuestion>
 export type ReplenishAnswer = z.output<typeof baths.ReplenishAnswer>
 export type StopQuestion = z.output<typeof baths.StopQuestion>
 export type StopAnswer = z.output<typeof baths.StopAnswer>
+export type WashQuestion = z.output<typeof waste.WashQuestion>
+export type WashAnswer = z.output<typeof waste.WashAnswer>
+export type SilverQuestion = z.output<typeof waste.SilverQuestion>
+export type SilverAnswer = z.output<typeof waste.SilverAnswer>
+export type FumesQuestion = z.output<typeof waste.FumesQuestion>
+export type FumesAnswer = z.output<typeof waste.FumesAnswer>
 export type { SameAsScore } from './schemas/same-as-score.js'

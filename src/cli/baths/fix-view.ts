@@ -75,11 +75,12 @@ function clearingWords({ now_s, family }: Clearing, found: ClearingVerdict, writ
   }
 }
 
-interface Left extends FixerLeft {
+export interface Left extends FixerLeft {
   readonly fixed: readonly FilmFixed[]
 }
 
-function leftOf(bath: Bath, clearing: FixQuestion['clearing']): Result<Left> {
+/** What is left in a bath, and the film it was counted from. */
+export function leftOf(bath: Bath, clearing: FixQuestion['clearing']): Result<Left> {
   const fixed = all(bath.film.map(fixedOf))
   if (!fixed.ok) return fixed
   const { silver_limit_g_per_l: silverLimit, silver, bottle } = bath

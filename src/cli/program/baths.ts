@@ -24,7 +24,8 @@ function fixers({ add, output, done }: Program): void {
     )
 }
 
-const bathOptions = (command: Command): Command =>
+/** The options by which a fixer in use is stated. */
+export const bathOptions = (command: Command): Command =>
   command
     .option('--volume <volume>', 'how much fixer was mixed')
     .addOption(new Option('--kind <thiosulfate>', 'which thiosulfate; ammonium is the usual').choices(KINDS))

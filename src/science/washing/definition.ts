@@ -48,6 +48,7 @@ export interface WashFactor {
   readonly origin: Origin
   readonly source: string
 }
+/** Factors besides cold, which the thermal folder knows. */
 export const FACTORS = {
   hardener: {
     factor: 2,
@@ -64,7 +65,9 @@ export interface WashFloor {
   readonly changes: number
   readonly source: string
 }
+/** Kinds of wash for which a least is published. */
 export type WashScheme = 'changes' | 'running' | 'after-aid'
+/** Published leasts, in water of 18 °C or more; times in s. */
 export const WASH_FLOORS: Readonly<Record<WashScheme, WashFloor>> = {
   changes: { seconds: 1200, changes: 7, source: 'NAVEDTRA 14209, p. 250: 20 min, a full change each 3 min' },
   running: { seconds: 1800, changes: 0, source: 'US Army SS0509-8, pp. 20, 24: 30 min' },

@@ -11,6 +11,7 @@ export interface SpotTest {
   readonly cautions: readonly SpotCaution[]
   readonly source: string
 }
+/** What a spot test is handled with: the sulfide and any acid together give off deadly gas. */
 export type SpotCaution =
   | 'stains-skin'
   | 'never-meets-acid-hydrogen-sulfide'

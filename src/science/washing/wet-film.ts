@@ -22,6 +22,7 @@ export const WET_FILM: WetFilm & { readonly source: string } = {
 
 /** What was rinsed off under the tap before the first fill. */
 export const RINSES = ['nothing', 'walls', 'film-and-walls'] as const
+/** One of {@link RINSES}. */
 export type Rinse = (typeof RINSES)[number]
 
 const PART = { low: 0, high: 500 }

@@ -19,6 +19,7 @@ export const ACIDS = {
   phosphoric: { name: 'phosphoric acid', pKa: [2.16, 7.21, 12.32] },
 } as const satisfies Readonly<Record<string, Acid>>
 
+/** An acid of {@link ACIDS}. */
 export type AcidName = keyof typeof ACIDS
 
 const WATER = 1e-14

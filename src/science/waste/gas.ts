@@ -1,4 +1,5 @@
 import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { molarMass } from '../formulas/index.js'
 import { refusedOutside } from '../range.js'
 import { ACIDS, excess, formsAt, pHOf, type Solution } from './charge-balance.js'
 
@@ -6,6 +7,16 @@ import { ACIDS, excess, formsAt, pHOf, type Solution } from './charge-balance.js
 export function sulfurDioxideShare(pH: number): Result<number> {
   const refused = refusedOutside('waste.bad-value', 'A pH', pH, { low: -1, high: 15 }, 'pH')
   return refused ?? ok(formsAt(ACIDS.sulfurous, pH)[0] as number)
+}
+
+/** A bath of so many g/L of anhydrous sodium sulfite, 0 to 300. */
+export function sulfiteBath(gramsPerLitre: number): Result<Solution> {
+  const refused = refusedOutside('waste.bad-value', 'Sulfite in g/L', gramsPerLitre, { low: 0, high: 300 }, 'sulfite')
+  if (refused) return refused
+  const mass = molarMass('Na2SO3')
+  if (!mass.ok) return mass
+  const molarity = gramsPerLitre / mass.value
+  return ok({ acids: [{ acid: 'sulfurous', molarity }], spectators: 2 * molarity })
 }
 
 const SULFUR_DIOXIDE = 64.064
@@ -17,6 +28,8 @@ export interface SulfiteForms {
   readonly bisulfite: number
   readonly sulfite: number
   readonly gasGramsPerLitre: number
+  /** g/L if all of the sulfite became gas: more forms as it leaves, and no acid can bring more than this. */
+  readonly wholeGramsPerLitre: number
 }
 
 /** What the sulfite of a solution has become at the solution's own pH: nearly no gas in a developer, much in acid. */
@@ -31,6 +44,7 @@ export function sulfiteIn(solution: Solution): Result<SulfiteForms> {
     bisulfite,
     sulfite,
     gasGramsPerLitre: molarity * sulfurDioxide * SULFUR_DIOXIDE,
+    wholeGramsPerLitre: molarity * SULFUR_DIOXIDE,
   })
 }
 
@@ -73,12 +87,12 @@ const MOST_LITRES = 1000
 const MOLAR_VOLUME = 24.45
 
 /**
- * Sulfur dioxide in the air of a room, ppm by volume, if all of so many grams left the bath at once and nothing blew it
- * out: an upper bound, at 25 °C and sea level. 0 to 1000 g, 1 to 10 000 m³.
+ * So many grams of sulfur dioxide in the air of a room, ppm by volume, nothing blown out, at 25 °C and sea level: a gram
+ * in 10 m³ is 38. 0 to 100 kg, 1 to 10 000 m³.
  */
 export function ppmInRoom(grams: number, cubicMetres: number): Result<number> {
   const refused =
-    refusedOutside('waste.bad-value', 'Sulfur dioxide in grams', grams, { low: 0, high: 1000 }, 'grams') ??
+    refusedOutside('waste.bad-value', 'Sulfur dioxide in grams', grams, { low: 0, high: 100_000 }, 'grams') ??
     refusedOutside('waste.bad-value', 'A room in cubic metres', cubicMetres, { low: 1, high: 10_000 }, 'room')
   return refused ?? ok(((grams / SULFUR_DIOXIDE) * MOLAR_VOLUME * 1000) / cubicMetres)
 }

@@ -7,7 +7,15 @@ export {
   pHOf,
   type Solution,
 } from './charge-balance.js'
-export { acidToReach, pouredTogether, ppmInRoom, type SulfiteForms, sulfiteIn, sulfurDioxideShare } from './gas.js'
+export {
+  acidToReach,
+  pouredTogether,
+  ppmInRoom,
+  type SulfiteForms,
+  sulfiteBath,
+  sulfiteIn,
+  sulfurDioxideShare,
+} from './gas.js'
 export {
   AIR_CHANGES,
   DISPOSAL,

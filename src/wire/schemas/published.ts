@@ -4,6 +4,7 @@ import { Duration, Name, Temperature } from './common.js'
 import { mixing } from './mixing.js'
 import { negatives } from './negatives.js'
 import { PastedReading, TimeAnswer, TimeStatement, WarningBody } from './times.js'
+import { waste } from './waste.js'
 
 /** Readings, and the developing time they are counted against; names may be left out. */
 export const DoseQuestion = z
@@ -81,4 +82,5 @@ export const published = {
   'pasted-reading': PastedReading,
   ...baths,
   ...mixing,
+  ...waste,
 }

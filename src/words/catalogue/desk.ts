@@ -14,6 +14,7 @@ import { thermometerWords } from './thermometers.js'
 import { timesWords } from './times.js'
 import { timesPagesWords } from './times-pages.js'
 import { todayWords } from './today.js'
+import { washWords, wasteWords } from './waste.js'
 
 /** Everything else: pages for a desk, paper and terminal. New words belong here unless a running tank says them. */
 export const deskWords = {
@@ -40,4 +41,6 @@ export const deskWords = {
   ...runRecordWords,
   ...fixerWords,
   ...bathLifeWords,
+  ...washWords,
+  ...wasteWords,
 } as const
