@@ -16,7 +16,7 @@ export type { KitPort, ThermometerCheck, ThermometerKind, ThermometerRecord, The
 export { correctedReading, listThermometers } from './kit/queries.js'
 export { CODE_LIFE_MS, listDevices, noteCode, pairDevice, removeDevice } from './people/commands.js'
 export type { Device, PairingCode, PeoplePort } from './people/port.js'
-export { correctRecipe, keepRecipe, listRecipes, removeRecipe, undoRecipe } from './recipes/commands.js'
+export { correctRecipe, getRecipe, keepRecipe, listRecipes, removeRecipe, undoRecipe } from './recipes/commands.js'
 export type { OwnRecipe, RecipesPort } from './recipes/port.js'
 export { abandonRun, addRunEvents } from './runs/events.js'
 export { planRun } from './runs/plan.js'

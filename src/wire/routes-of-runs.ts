@@ -24,6 +24,14 @@ export const routesOfRuns = {
     body: recipes.KeepRecipe,
     answer: recipes.RecipeRecord,
   },
+  recipePaper: {
+    ...read,
+    path: '/api/recipes/:id/list.pdf',
+    summary: 'A list of baths to print: reasons, cautions and where its figures come from.',
+    params: recipes.RecipeParams,
+    query: runs.PaperQuery,
+    answer: 'application/pdf',
+  },
   correctRecipe: {
     ...put,
     path: '/api/recipes/:id',

@@ -16,6 +16,20 @@ export {
 } from './developing.js'
 export { type Graphed, graphLabels } from './graph.js'
 export { type Code, learn, type Params, say } from './say.js'
+export {
+  type ActShape,
+  actLines,
+  type BathRules,
+  type BathShape,
+  bathLines,
+  cautionWords,
+  commonLines,
+  ORIGIN_MARKS,
+  type StepLine,
+  shortLength,
+  type Turning,
+  turningWords,
+} from './steps.js'
 export { plain, type Writer, writerFor } from './writer.js'
 export { deskWords, sinkWords }
 

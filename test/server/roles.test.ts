@@ -33,6 +33,7 @@ const expected: Record<RouteName, readonly string[]> = {
   withdrawCheck: BENCH,
   addClassSet: BENCH,
   listRecipes: BENCH,
+  recipePaper: BENCH,
   keepRecipe: BENCH,
   correctRecipe: BENCH,
   removeRecipe: BENCH,

@@ -27,6 +27,16 @@ describe('lists of baths', () => {
     }
   })
 
+  it('prints: one of the program’s, one’s own, and none that is not there', async () => {
+    const own = await post('/api/recipes', { statement: listOfBaths({ name: 'For the wall' }) })
+    for (const id of [SHIPPED_RECIPES[0]?.id, own.json.id]) {
+      const { status, headers, raw } = await get(`/api/recipes/${id}/list.pdf?paper=Letter`)
+      expect([status, headers['content-type']]).toEqual([200, 'application/pdf'])
+      expect(raw.toString('latin1')).toContain('/MediaBox [0 0 612 792]')
+    }
+    expectRefusal(await get('/api/recipes/nothing/list.pdf'), 'record.not-found')
+  })
+
   it('says what is wrong with a list, where, and what would be right', async () => {
     const { steps } = listOfBaths()
     const odd = [{ ...steps[0], kind: 'soup' }]

@@ -36,6 +36,13 @@ export async function listRecipes(rooms: Rooms): Promise<{ recipes: View[] }> {
   return { recipes: [...SHIPPED_RECIPES.map(shippedView), ...own.map(viewOf)] }
 }
 
+/** One list, of one's own or of the program; refused when there is none, or no more. */
+export async function getRecipe(rooms: Rooms, id: string): Promise<Result<View>> {
+  const { recipes } = await listRecipes(rooms)
+  const found = recipes.find((one) => one.id === id)
+  return found === undefined ? failed(problem('record.not-found', { what: WHAT, id })) : ok(found)
+}
+
 async function told(context: Context, rooms: Rooms, done: Result<OwnRecipe>): Promise<Result<View>> {
   if (!done.ok) return done
   await rooms.feed.tell({ kind: 'recipes', subject: done.value.id }, context.clock.now())

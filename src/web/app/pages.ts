@@ -7,6 +7,7 @@ const times = () => import('../sections/times/index.js')
 const shelf = () => import('../sections/shelf/index.js')
 const runs = () => import('../sections/runs/index.js')
 const atTheSink = () => import('../sections/runs/sink.js')
+const lists = () => import('../sections/lists/index.js')
 const house = () => import('../sections/house/index.js')
 
 /** A page of a section, loaded when it is first gone to, with all there is to say. */
@@ -34,6 +35,10 @@ export const pages: Record<PageName, PageComponent> = {
   'class-set': page(shelf, (section) => section.ClassSetPage),
   runs: page(runs, (section) => section.RunsPage),
   'run-new': page(runs, (section) => section.NewRunPage),
+  lists: page(lists, (section) => section.ListsPage),
+  list: page(lists, (section) => section.ListPage),
+  'list-edit': page(lists, (section) => section.EditListPage),
+  'list-copy': page(lists, (section) => section.CopyListPage),
   run: sinkPage((section) => section.RunPage),
   'run-load': sinkPage((section) => section.LoadPage),
   'run-record': page(runs, (section) => section.RecordPage),

@@ -52,6 +52,14 @@ export const recipesProblems = {
     'runs#list-of-baths',
     '{name} is to be turned for {length} every {every}. The turn has to fit into its interval, which is 5 seconds or more.',
   ),
+  'recipe.unreadable-turn': unusable(
+    'runs#list-of-baths',
+    '“{text}” is not a turn. Write seconds, as 5 s, or a count, as 4 times or 4 times at 2 s each.',
+  ),
+  'recipe.unreadable-moment': unusable(
+    'runs#list-of-baths',
+    '“{text}” is not a moment with a turn. Write one on each line, as 10:00 5 s.',
+  ),
   'recipe.parted': unusable(
     'runs#list-of-baths',
     '{name} and the bath after it must not be parted, but {next} comes next. Put a bath there.',

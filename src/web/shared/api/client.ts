@@ -1314,6 +1314,10 @@ export type UndoThermometerBody = {
 
 export type WithdrawCheckBody = Record<string, never>
 
+export type RecipePaperQuery = {
+  paper?: 'A4' | 'Letter'
+}
+
 export type RemoveRecipeBody = {
   seen_revision: number
 }
@@ -1430,6 +1434,10 @@ export const listRecipes = () => send<RecipeRecords>('GET', '/api/recipes')
 
 /** Keeps a list of baths of one’s own. */
 export const keepRecipe = (body: KeepRecipeInput) => send<RecipeRecord>('POST', '/api/recipes', { body })
+
+/** Where to open: A list of baths to print: reasons, cautions and where its figures come from. */
+export const recipePaperAddress = (id: string, query: RecipePaperQuery = {}): string =>
+  address(`/api/recipes/${encodeURIComponent(id)}/list.pdf`, query)
 
 /** Changes a list of one’s own; runs keep the list they were made by. */
 export const correctRecipe = (id: string, body: CorrectRecipeInput) =>

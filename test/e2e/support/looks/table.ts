@@ -2,6 +2,7 @@ import type { PageName } from '../../../../src/web/app/route-table.js'
 import { sees } from '../steps.js'
 import { houseRows } from './house.js'
 import { at, type Look, NO_ANSWER, type Row, type State } from './kinds.js'
+import { listsRows } from './lists.js'
 import { runsRows } from './runs.js'
 import { shelfRows } from './shelf.js'
 import { timesRows } from './times.js'
@@ -53,6 +54,7 @@ export const LOOKS: Readonly<Record<PageName | 'not-found' | 'not-paired', Row>>
   ...shelfRows,
   ...timesRows,
   ...runsRows,
+  ...listsRows,
   ...houseRows,
   'not-found': notFound,
   'not-paired': notPaired,

@@ -17,9 +17,12 @@ export function RunsPage() {
       title="Runs"
       lead={all.length > 0 && <Words>{say('runs.here', { open, ended: all.length - open }, writer)}</Words>}
       actions={
-        <ButtonLink look="go" href="/runs/new">
-          Plan a run
-        </ButtonLink>
+        <>
+          <ButtonLink href="/runs/lists">Lists of baths</ButtonLink>
+          <ButtonLink look="go" href="/runs/new">
+            Plan a run
+          </ButtonLink>
+        </>
       }
     >
       <Asked query={runs}>{(found) => (found.runs.length === 0 ? <NoRuns /> : <Kept runs={found.runs} />)}</Asked>

@@ -3,6 +3,7 @@ import type { Recipe } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
 import type { TimeRecord } from '../../../shared/api/index.js'
 import { nameOf } from '../../../shared/figures/index.js'
+import { Link } from '../../../shared/navigation/index.js'
 import {
   Choices,
   QuantityField,
@@ -43,6 +44,7 @@ export function PlanFields(props: PlanFieldsProps) {
         options={recipes.map(({ id, name }) => [id, name] as const)}
         onValue={(chosen) => change({ recipe: chosen })}
       />
+      <Link href={`/runs/lists/${recipe.id}`}>Look at this list</Link>
       <Developing {...props} />
       <TextField
         label="What is on the reels"

@@ -1,0 +1,75 @@
+import type { Recipe } from '../../../../score/index.js'
+import { say } from '../../../../words/index.js'
+import {
+  correctRecipe,
+  type RecipeRecord,
+  type RecipeStatementInput,
+  undoRecipe,
+  useBench,
+  useRecipes,
+  useWrite,
+} from '../../../shared/api/index.js'
+import { go } from '../../../shared/navigation/index.js'
+import { Asked, ButtonLink, Page, Trouble, useDraft, useTell, useUnits, useWriter } from '../../../shared/ui/index.js'
+import { addressOf } from '../kinds.js'
+import { NoSuchList } from '../one/ListPage.js'
+import { draftOfList } from './draft.js'
+import { ListForm } from './ListForm.js'
+
+export function EditListPage({ params }: { params: Record<string, string> }) {
+  const recipes = useRecipes()
+  const bench = useBench()
+  return (
+    <Asked query={bench}>
+      {() => (
+        <Asked query={recipes}>
+          {(all) => {
+            const record = all.find(({ id, shipped }) => id === params.id && !shipped)
+            return record ? <Edit record={record} /> : <NoSuchList />
+          }}
+        </Asked>
+      )}
+    </Asked>
+  )
+}
+
+function Edit({ record }: { record: RecipeRecord }) {
+  const writer = useWriter()
+  const units = useUnits()
+  const tell = useTell()
+  const { id, recipe } = record
+  const revision = record.revision ?? 0
+  const start = draftOfList(recipe as unknown as Recipe, units)
+  const { draft, change, clear } = useDraft(`list-${id}-${revision}`, start)
+  const back = useWrite((seen: number) => undoRecipe(id, { seen_revision: seen }), 'recipes')
+  const correct = useWrite(
+    (statement: RecipeStatementInput) => correctRecipe(id, { seen_revision: revision, statement }),
+    'recipes',
+  )
+  const corrected = (kept: RecipeRecord) => {
+    clear()
+    const undo = async () => {
+      await back.mutateAsync(kept.revision ?? 0)
+      return say('web.undone', { name: recipe.name }, writer)
+    }
+    go(addressOf(record))
+    tell({ sentence: say('times.form.corrected', { name: kept.recipe.name }, writer), undo })
+  }
+  return (
+    <Page
+      title={`Change ${recipe.name}`}
+      lead={say('list.edit', {}, writer)}
+      actions={<ButtonLink href={addressOf(record)}>Leave it as it was</ButtonLink>}
+    >
+      <ListForm
+        draft={draft}
+        change={change}
+        keepWords="Keep the change"
+        waits={correct.isPending}
+        onKeep={(statement) => correct.mutate(statement, { onSuccess: corrected })}
+      >
+        {correct.isError && <Trouble fault={correct.error} />}
+      </ListForm>
+    </Page>
+  )
+}
