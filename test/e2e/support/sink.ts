@@ -21,6 +21,13 @@ export class SinkClock {
     if (this.#ahead > 0) await page.clock.fastForward(this.#ahead)
   }
 
+  /** Seconds go by in this window, and all that is due in them happens at its moment. */
+  async run(page: Page, seconds: number): Promise<void> {
+    this.#ahead += seconds * 1000
+    for (const each of this.#pages)
+      await (each === page ? each.clock.runFor(seconds * 1000) : each.clock.fastForward(seconds * 1000))
+  }
+
   /** So many seconds go by in every window. */
   async pass(seconds: number): Promise<void> {
     this.#ahead += seconds * 1000
@@ -77,3 +84,72 @@ export const textSizes = (page: Page) =>
 /** Size in px of a count. */
 export const countSize = (page: Page, name: string | RegExp) =>
   page.getByRole('timer', { name }).evaluate((count) => Number.parseFloat(getComputedStyle(count).fontSize))
+
+/** Controls and words of the page that lie over one another, in pairs; those inside one another do not count. */
+export const overlaps = (page: Page) =>
+  page.evaluate(() => {
+    type Part = { words: string; around: Element; box: DOMRect }
+    const parts: Part[] = []
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
+    const controlOf = (element: Element): Element => {
+      for (let at: Element | null = element; at !== null; at = at.parentElement) if (at.tagName === 'BUTTON') return at
+      return element
+    }
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      const around = node.parentElement
+      const inPicture = around instanceof SVGElement || ['SCRIPT', 'STYLE'].includes(around?.tagName ?? 'SCRIPT')
+      if (around === null || inPicture || (node.textContent ?? '').trim() === '' || !around.checkVisibility()) continue
+      const control = controlOf(around)
+      const range = document.createRange()
+      range.selectNodeContents(node)
+      // Letters stand in a box that is taller than their line; the line is what counts.
+      const [line, own] = [range.getBoundingClientRect(), control.getBoundingClientRect()]
+      const top = Math.max(line.top, own.top)
+      const words = new DOMRect(line.left, top, line.width, Math.min(line.bottom, own.bottom) - top)
+      const box = control === around ? words : own
+      if (box.width > 1) parts.push({ words: (node.textContent ?? '').trim(), around: control, box })
+    }
+    const over = (a: DOMRect, b: DOMRect) =>
+      Math.min(a.right, b.right) - Math.max(a.left, b.left) > 2 &&
+      Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 6
+    return parts.flatMap((one, i) =>
+      parts
+        .slice(i + 1)
+        .filter(
+          ({ around, box }) =>
+            around !== one.around && !around.contains(one.around) && !one.around.contains(around) && over(box, one.box),
+        )
+        .map(({ words }) => `${one.words} | ${words}`),
+    )
+  })
+
+/** The sizes at which the screen of a tank is measured. */
+const MEASURED = [
+  [390, 844],
+  [360, 640],
+  [1280, 800],
+] as const
+
+/** What a wet hand and an old eye need, at each size: large words, larger counts, nothing over anything, all in view. */
+export async function readable(page: Page, state: string): Promise<void> {
+  const before = page.viewportSize()
+  for (const [width, height] of MEASURED) {
+    const where = `${state}, ${width} by ${height}`
+    await page.setViewportSize({ width, height })
+    await expect.poll(() => overlaps(page), { message: where }).toEqual([])
+    const sizes = await textSizes(page)
+    expect(sizes.least, where).toBeGreaterThanOrEqual(24)
+    expect(sizes.texts, where).toBeGreaterThan(12)
+    for (const name of [/time left$/, /^(Pour|Turn|Change|Read)/]) {
+      expect(await countSize(page, name), where).toBeGreaterThanOrEqual(56)
+      const box = await page.getByRole('timer', { name }).boundingBox()
+      expect((box?.y ?? height) + (box?.height ?? 0), `${where}: ${name} in view`).toBeLessThanOrEqual(height)
+    }
+    const control = await page
+      .getByRole('button', { name: /^Hold: / })
+      .first()
+      .boundingBox()
+    expect((control?.y ?? height) + (control?.height ?? 0), `${where}: the hold in view`).toBeLessThanOrEqual(height)
+  }
+  if (before !== null) await page.setViewportSize(before)
+}

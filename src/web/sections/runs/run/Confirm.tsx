@@ -29,7 +29,9 @@ export function Confirm({ running, tank, tell }: ScreenPart) {
   const isEarly = awaited?.kind === 'poured-out' && early > EARLY_MS
   usePedal(awaited !== null && early <= ANNOUNCED_MS && !asks, confirm)
   if (awaited === null) return null
-  const due = say('tank.due', { at: writeTimeOfDay(awaited.due, zone) }, writer)
+  // One bath's hold follows the other's at once and looks alike, so it says whose it is.
+  const name = stepName(tank.plan.tank.recipe, awaited.index)
+  const due = say('tank.due', { name, at: writeTimeOfDay(awaited.due, zone) }, writer)
   return (
     <>
       <Hold
