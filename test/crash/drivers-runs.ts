@@ -13,7 +13,8 @@ const newMarker = (): string => `run ${++markers}`
 const [SHIPPED] = SHIPPED_RECIPES
 const statement = (name: string) => ({ ...SHIPPED, id: undefined, name })
 
-const plan = (film: string) => ({
+/** A plan of one tank for this film, as it is sent. */
+export const planned = (film: string) => ({
   tanks: [
     {
       reels: 2,
@@ -52,7 +53,7 @@ async function many(lanes: number, perLane: number, make: () => Promise<Made>): 
 const freshLists = (url: string, lanes: number, perLane: number) =>
   many(lanes, perLane, () => sendOk<Made>(url, ask('POST', '/api/recipes', { statement: statement(newMarker()) })))
 const freshRuns = (url: string, lanes: number, perLane: number) =>
-  many(lanes, perLane, () => sendOk<Made>(url, ask('POST', '/api/runs', plan('film'))))
+  many(lanes, perLane, () => sendOk<Made>(url, ask('POST', '/api/runs', planned('film'))))
 
 const oneChangeEach = (method: string, suffix: string): Driver => ({
   lanes: LANES,
@@ -99,7 +100,7 @@ export const runDrivers = {
     keyed: true,
     prepare: async () => () => {
       const film = newMarker()
-      return ask('POST', '/api/runs', plan(film), film)
+      return ask('POST', '/api/runs', planned(film), film)
     },
     effects: (data, { marker }) => rows(data, 'run_reels', { film: marker }).length / 2,
   },

@@ -4,13 +4,12 @@ import { routes } from '../../src/wire/index.js'
 import { drivers, type WritingRoute } from './drivers.js'
 import type { House } from './house.js'
 import { killDuring } from './rounds.js'
+import { runThroughKills } from './whole-run.js'
 
-/** Kills per route, 40 in all: most for what is written during a run, more than one for what keeps many rows in one write. */
+/** Kills per route, with those of a whole run 40 in all: more than one for what keeps many rows in one write. */
 const SEVERAL: Partial<Record<WritingRoute, number>> = {
-  addRunEvents: 4,
+  addRunEvents: 2,
   planRun: 2,
-  abandonRun: 2,
-  judgeRun: 2,
   keepTimes: 2,
   correctTime: 2,
   addClassSet: 2,
@@ -21,6 +20,8 @@ const SEVERAL: Partial<Record<WritingRoute, number>> = {
   restore: 2,
   pair: 2,
 }
+/** During one and the same run, while its phone goes on. */
+const KILLS_OF_A_RUN = 6
 const KILLS = (name: WritingRoute): number => SEVERAL[name] ?? 1
 const ALL_KILLS = 40
 const names = Object.keys(drivers) as WritingRoute[]
@@ -47,6 +48,13 @@ export function killsAreSurvived(open: () => Promise<House>): void {
       total.acknowledged += acknowledged
       total.cutOff += cutOff
     }
+  })
+
+  it('a run goes on through kills, and the server has all of it once', async () => {
+    const { acknowledged, written } = await runThroughKills(house, KILLS_OF_A_RUN, random)
+    expect(written).toBeGreaterThan(KILLS_OF_A_RUN * 3)
+    total.kills += KILLS_OF_A_RUN
+    total.acknowledged += acknowledged
   })
 
   it('was killed often enough, in the middle of writes', () => {
