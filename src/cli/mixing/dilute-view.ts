@@ -165,11 +165,12 @@ function into({ amount_ml, volume_ml }: Asked<'into'>, w: Writer): Result<Dilute
   })
 }
 
+const isPair = (parts: readonly number[]): parts is [number, number] => parts.length === 2
+
 function stock({ stock: made, working, total_ml }: Asked<'stock'>, w: Writer): Result<DiluteAnswer> {
-  const two = (parts: readonly number[]) => (parts.length === 1 ? ([1, 0] as const) : parts)
-  if (made.length > 2 || working.length !== 2)
+  if (!isPair(made) || !isPair(working))
     return failed(usage('Concentrate and stock are compared by two parts each, such as 1+3 and 1+31.'))
-  const found = concentrateAndStock(two(made) as never, two(working) as never)
+  const found = concentrateAndStock(made, working)
   if (!found.ok) return found
   const { fromConcentrate, fromStock, factor } = found.value
   const stockParts = fromStock[1] < 1e-9 ? [1] : fromStock

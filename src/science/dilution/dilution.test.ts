@@ -146,6 +146,12 @@ describe('so much into a volume', () => {
     expect(pouredInto).toEqual({ parts: [1, near(10)], mixture: { total: 220, parts: [near(20), near(200)] } })
   })
 
+  it('of a large volume is no thinner than a ratio may be', () => {
+    expect(expectOk(intoOrUpTo(mL(50), mL(20_000))).madeUpTo.mixture.parts).toEqual([near(50), near(19_950)])
+    expect(refusal(intoOrUpTo(mL(1), mL(1002)))?.[0]).toBe('dilution.bad-value')
+    expect(refusal(intoOrUpTo(mL(1), 100_001 as Millilitres))?.[1]).toBe('volume')
+  })
+
   it('must be less than the volume', () => {
     for (const amount of [0, 200, 201, Number.NaN])
       expect(refusal(intoOrUpTo(amount as Millilitres, mL(200)))?.[0]).toBe('dilution.more-than-total')
@@ -222,7 +228,7 @@ describe('a floor for each roll', () => {
   it('names the smallest tank, the thinnest dilution and the number of fills', () => {
     const tanks = [
       { name: 'large', holds: mL(1000), rolls: 4 },
-      { name: 'one reel', holds: mL(900), rolls: 1 },
+      { name: 'one reel', holds: mL(805), rolls: 1 },
       { name: 'middle', holds: mL(810), rolls: 2 },
       { name: 'small', holds: mL(500), rolls: 2 },
     ]

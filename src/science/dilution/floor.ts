@@ -65,6 +65,7 @@ function strengthened(parts: readonly number[], volume: number, needed: number):
   return water <= SLACK ? relative : [...relative, water]
 }
 
+/** A tank at hand. */
 export interface TankForRolls {
   readonly name: string
   readonly holds: Millilitres

@@ -10,6 +10,7 @@ import {
   readRatio,
 } from '../../kernel/index.js'
 import { refusedOutside } from '../range.js'
+import { short } from '../saying.js'
 import { DILUTION_LIMITS, type Mixture } from './definition.js'
 
 const { total: TOTAL, part: PART, parts: PARTS } = DILUTION_LIMITS
@@ -152,16 +153,23 @@ export interface IntoReadings {
   readonly pouredInto: { readonly parts: readonly [1, number]; readonly mixture: Mixture }
 }
 
-/** “50 mL to a litre” done both ways. The amount must be less than the volume. */
+/**
+ * “50 mL to a litre” done both ways. The amount must be less than the volume (1 mL – 100 L) and at least a thousandth of
+ * it; else refused.
+ */
 export function intoOrUpTo(amount: Millilitres, volume: Millilitres): Result<IntoReadings> {
+  const refused = refusedOutside('dilution.bad-value', 'A volume in mL', volume, TOTAL, 'volume')
+  if (refused) return refused
   if (!(amount > 0 && amount < volume))
-    return failed(problem('dilution.more-than-total', { amount: Number(amount), volume: Number(volume) }))
-  const upTo = mix([amount, volume - amount], volume)
-  const into = mix([amount, volume], millilitres(amount + volume))
-  if (!upTo.ok) return upTo
-  if (!into.ok) return into
+    return failed(problem('dilution.more-than-total', { amount: short(amount, 3), volume: short(volume, 3) }))
+  const upTo: readonly [1, number] = [1, volume / amount - 1]
+  const into: readonly [1, number] = [1, volume / amount]
+  const filled = mix(upTo, volume)
+  if (!filled.ok) return filled
+  const poured = mix(into, millilitres(amount + volume))
+  if (!poured.ok) return poured
   return ok({
-    madeUpTo: { parts: [1, volume / amount - 1], mixture: upTo.value },
-    pouredInto: { parts: [1, volume / amount], mixture: into.value },
+    madeUpTo: { parts: upTo, mixture: filled.value },
+    pouredInto: { parts: into, mixture: poured.value },
   })
 }

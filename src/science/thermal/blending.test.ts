@@ -119,6 +119,8 @@ describe('hot and cold from the taps', () => {
   it('a hot tap that is not hotter, and values that are no water, are refused', () => {
     const asked = { volume: millilitres(500), wanted: celsius(20), hot: celsius(20), cold: celsius(20) }
     expect(code(fromTheTaps(asked))).toBe('thermal.hot-not-hotter')
+    expect(code(fromTheTaps({ ...asked, hot: celsius(20.09) }))).toBe('thermal.hot-not-hotter')
+    expect(fromTheTaps({ ...asked, hot: celsius(20.2) }).ok).toBe(true)
     expect(fromTheTaps({ ...asked, hot: celsius(120) })).toMatchObject({ problem: { field: 'hot' } })
     expect(fromTheTaps({ ...asked, cold: celsius(-1) })).toMatchObject({ problem: { field: 'cold' } })
     expect(fromTheTaps({ ...asked, volume: 0.5 as Millilitres })).toMatchObject({ problem: { field: 'volume' } })

@@ -52,6 +52,10 @@ export interface TapMixture {
   readonly off: CelsiusDegrees
 }
 
+/** Waters nearer to each other than a thermometer tells, °C, mix to nothing else. */
+const APART = 0.1
+
+/** What is wanted of two taps; volumes in mL, temperatures in °C. */
 export interface TapsAsked {
   readonly volume: Millilitres
   readonly wanted: Celsius
@@ -76,7 +80,7 @@ export function fromTheTaps(asked: TapsAsked): Result<TapMixture> {
     temperatureOutside('the cold water', cold, LIQUID_WATER, 'cold') ??
     (vessel === undefined ? null : warmthOutside(vessel, 'vessel'))
   if (refused) return refused
-  if (hot <= cold)
+  if (hot - cold < APART)
     return failed(problem('thermal.hot-not-hotter', { hot: sayTemperature(hot), cold: sayTemperature(cold) }, 'hot'))
   const forVessel = vessel === undefined ? 0 : (vessel.water * (wanted - vessel.temperature)) / (hot - cold)
   const share = (volume * (wanted - cold)) / (hot - cold) + forVessel

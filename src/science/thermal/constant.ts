@@ -60,6 +60,7 @@ export function guessConstant(
   })
 }
 
+/** A reading of something that stands, seconds from any beginning. */
 export interface StandingReading {
   readonly at: Seconds
   readonly temperature: Celsius

@@ -50,6 +50,7 @@ export interface Warmth {
   readonly temperature: Celsius
 }
 
+/** What tanks and jugs are made of. */
 export type VesselMaterial = 'steel' | 'plastic' | 'glass'
 
 /** What surrounds a vessel. */

@@ -26,6 +26,7 @@ export interface SpreadPair {
   readonly verdict: 'said' | 'refused'
 }
 
+/** What the temperatures of a list come to: what to say, and whether to refuse. */
 export interface SpreadVerdict {
   /** Baths outside their own window. */
   readonly outside: readonly number[]

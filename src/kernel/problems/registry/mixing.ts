@@ -6,7 +6,7 @@ export const mixingProblems = {
   'thermal.nothing-to-mix': unusable('mixing#warm-and-cold', 'There is nothing to mix: every part has a mass of 0 g.'),
   'thermal.hot-not-hotter': unusable(
     'mixing#warm-and-cold',
-    'The hot water at {hot} is not warmer than the cold at {cold}. Swap them, or read both again.',
+    'The hot water at {hot} is hardly warmer than the cold at {cold}, if at all. Swap them, or read both again.',
   ),
   'thermal.never-there': unusable(
     'mixing#standing',
