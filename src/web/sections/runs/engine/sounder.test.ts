@@ -19,6 +19,7 @@ const due = tones.map(({ second, hertz, seconds }) => ({ due: second * 1000, her
 /** A page whose clock the test moves, with an audio clock and a media element that drift against it. */
 class Device {
   second = 0
+  #stalled = 0
   running = true
   readonly sounded: Tone[] = []
   #scheduled: Tone[] = []
@@ -29,10 +30,10 @@ class Device {
     awake: () => this.running,
     schedule: (all) => {
       this.#settle()
-      this.#scheduled = all.map((tone) => ({ ...tone, inSeconds: this.second * DRIFT + tone.inSeconds }))
+      this.#scheduled = all.map((tone) => ({ ...tone, inSeconds: this.#audio() + tone.inSeconds }))
     },
     silence: () => this.tones.schedule([]),
-    position: () => this.second * DRIFT,
+    position: () => this.#audio(),
     onChange: () => undefined,
   }
   readonly track: Track = {
@@ -53,6 +54,17 @@ class Device {
     onChange: () => undefined,
   }
 
+  stall(seconds: number): void {
+    this.second += seconds
+    this.#stalled += seconds
+  }
+
+  /** When a tone sounded, by the page's clock. */
+  soundedAt(place: number): number {
+    this.#settle()
+    return this.sounded[place]?.inSeconds ?? Number.NaN
+  }
+
   pass(seconds: number): void {
     this.second += seconds
   }
@@ -64,14 +76,18 @@ class Device {
     return renderTrack(this.sounded, HOUR_S)
   }
 
+  #audio(): number {
+    return (this.second - this.#stalled) * DRIFT
+  }
+
   #position(): number | null {
     return this.#track === null ? null : this.#track.at + (this.second - this.#track.began) * DRIFT
   }
 
   /** What the audio clock has come to sounded at its own second, told by the page's. */
   #settle(): void {
-    const begun = this.#scheduled.filter(({ inSeconds }) => inSeconds <= this.second * DRIFT)
-    this.sounded.push(...begun.map((tone) => ({ ...tone, inSeconds: tone.inSeconds / DRIFT })))
+    const begun = this.#scheduled.filter(({ inSeconds }) => inSeconds <= this.#audio())
+    this.sounded.push(...begun.map((tone) => ({ ...tone, inSeconds: tone.inSeconds / DRIFT + this.#stalled })))
     this.#scheduled = this.#scheduled.filter((tone) => !begun.includes(tone))
   }
 
@@ -113,6 +129,21 @@ describe('the sound of an hour, at 8 kHz', () => {
     const onsets = await hour({ screenKept: false })
     expect(onsets).toHaveLength(instants.length)
     expect(furthest(onsets)).toBeLessThan(WITHIN_S)
+  })
+
+  it('catches up within a second when a busy device lets the audio clock stall', async () => {
+    const device = new Device()
+    const sounder = new Sounder(device.tones, device.track, device.clock)
+    sounder.keepsScreen(true)
+    await sounder.wake()
+    sounder.play([{ due: 20_000, hertz: 880, seconds: 0.15 }])
+    device.pass(5)
+    sounder.anchor()
+    device.stall(0.4)
+    device.pass(1)
+    sounder.anchor()
+    device.pass(20)
+    expect(Math.abs(device.soundedAt(0) - 20)).toBeLessThan(WITHIN_S)
   })
 
   it('would run out, and a track run away, were it never anchored', async () => {

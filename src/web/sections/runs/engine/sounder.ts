@@ -12,8 +12,12 @@ export type SoundFrom = 'audio-clock' | 'track' | 'nothing'
 const AHEAD_S = 60
 /** A track goes on for so long after its last tone, so that the device does not take it for over; and no longer than. */
 const TRACK_S = { after: 600, most: 7200 } as const
-/** A track that has drifted by more is moved. */
-const DRIFT_S = 0.02
+/** Everything is anchored anew so often … */
+const ANCHOR_S = 30
+/** … and at once where the sound fell so far behind: a busy device lets it stall. Less is in how a clock is read. */
+const STALLED_S = { audioClock: 0.02, track: 0.2 } as const
+/** A track that is off by less is left alone, since moving it can be heard. */
+const OFF_S = 0.02
 
 /**
  * Sounds what is due. Where the screen stays on: on the audio clock, a minute ahead. Where it may go dark, or where
@@ -25,8 +29,8 @@ export class Sounder {
   #screenKept = false
   #onTrial = false
   #from: SoundFrom = 'nothing'
-  /** Monotonic ms at which what the track plays began. */
-  #trackBegan = 0
+  /** When it was last anchored: monotonic ms, and seconds of the audio clock or of the track that were right then. */
+  #anchored = { at: 0, position: 0 }
   readonly #listeners = new Set<() => void>()
 
   constructor(
@@ -77,13 +81,16 @@ export class Sounder {
     this.#begin()
   }
 
-  /** Brings what is scheduled back to the monotonic clock. */
+  /** Brings what is scheduled back to the monotonic clock where that is due. To be called each second. */
   anchor(): void {
-    if (this.#from === 'audio-clock') this.#schedule()
-    const position = this.#from === 'track' ? this.track.position() : null
+    const position = this.position()
     if (position === null) return
-    const right = (this.clock.monotonic() - this.#trackBegan) / 1000
-    if (Math.abs(position - right) > DRIFT_S) this.track.moveTo(right)
+    const passed = (this.clock.monotonic() - this.#anchored.at) / 1000
+    const off = Math.abs(position - this.#anchored.position - passed)
+    const onTrack = this.#from === 'track'
+    if (passed < ANCHOR_S && off < (onTrack ? STALLED_S.track : STALLED_S.audioClock)) return
+    if (onTrack) this.#moveTrack(this.#anchored.position + passed, off)
+    else this.#schedule()
   }
 
   silence(): void {
@@ -114,14 +121,20 @@ export class Sounder {
   }
 
   #schedule(): void {
+    this.#anchored = { at: this.clock.monotonic(), position: this.tones.position() ?? 0 }
     this.tones.schedule(this.#coming().filter(({ inSeconds }) => inSeconds < AHEAD_S))
   }
 
   #playTrack(): void {
     const coming = this.#coming()
     const last = Math.max(0, ...coming.map(({ inSeconds }) => inSeconds))
-    this.#trackBegan = this.clock.monotonic()
+    this.#anchored = { at: this.clock.monotonic(), position: 0 }
     this.track.play(coming, Math.min(last + TRACK_S.after, TRACK_S.most))
+  }
+
+  #moveTrack(right: number, off: number): void {
+    if (off > OFF_S) this.track.moveTo(right)
+    this.#anchored = { at: this.clock.monotonic(), position: right }
   }
 
   #coming(): Tone[] {

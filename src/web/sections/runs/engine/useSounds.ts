@@ -14,7 +14,7 @@ import type { Running } from './useRunning.js'
 
 /** One for the page: what a press has woken stays awake from the trial into the run. */
 export const sounder = new Sounder(deviceTones(), deviceTrack(), deviceClock)
-const ANCHOR_MS = 30_000
+const LOOK_MS = 1000
 const TRIAL_S = [0.1, 0.6, 1.1]
 
 /** What of this device carries a run. */
@@ -38,7 +38,7 @@ export function useDeviceParts(): DeviceParts {
   return { awake, sound, voice: deviceVoice.here(), tryIt }
 }
 
-/** Sounds and says what is due; scheduled ahead, anchored anew every half minute, replaced when the plan moves. */
+/** Sounds and says what is due; scheduled ahead, anchored anew again and again, replaced when the plan moves. */
 export function useSounds({ following, now, lookedAt, clock }: Running): void {
   const cues = following.tanks.flatMap((tank, place) => cuesOf(tank, place, following.tanks.length))
   const plan = cues.map(({ id, at }) => `${id}@${at}`).join()
@@ -58,7 +58,7 @@ export function useSounds({ following, now, lookedAt, clock }: Running): void {
     }
     window.addEventListener('pointerup', wake)
     window.addEventListener('keydown', wake)
-    const anchoring = setInterval(() => sounder.anchor(), ANCHOR_MS)
+    const anchoring = setInterval(() => sounder.anchor(), LOOK_MS)
     return () => {
       window.removeEventListener('pointerup', wake)
       window.removeEventListener('keydown', wake)
