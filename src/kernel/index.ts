@@ -1,5 +1,9 @@
+import { learnProblems } from './problems/problem.js'
+import { deskProblems } from './problems/registry/desk.js'
+
 export { type Clock, type Instant, instantText, SetClock } from './clock.js'
 export {
+  learnProblems,
   type Problem,
   type ProblemDetails,
   problem,
@@ -11,3 +15,7 @@ export { type ProblemCode, type Registered, registry } from './problems/registry
 export * from './quantities/index.js'
 export { type Ids, idsFrom, type Random, SeededRandom, uuidV7 } from './random.js'
 export { all, andThen, expectOk, type Failed, failed, type Ok, ok, type Result } from './result.js'
+export { deskProblems }
+
+// Left out of the built pages, which learn the problems of the desk with the first page that is for one.
+learnProblems(deskProblems)

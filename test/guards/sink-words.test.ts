@@ -1,6 +1,7 @@
-import { existsSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { deskProblems } from '../../src/kernel/index.js'
 import { deskWords, sinkWords } from '../../src/words/index.js'
 import { root } from './broken-tree.js'
 
@@ -56,5 +57,31 @@ describe('words of a running tank', () => {
 
   it('have no code twice', () => {
     expect(DESK.filter((code) => code in sinkWords)).toEqual([])
+  })
+})
+
+/** What computes for a run on the phone; whatever else these ask of `science` raises no problem of its own. */
+const COMPUTES = [
+  'src/score',
+  'src/kernel/quantities',
+  ...['development', 'thermometry', 'thermal'].map((of) => `src/science/${of}`),
+]
+
+describe('problems of a running tank', () => {
+  it('are all among those that a phone at the sink has loaded', () => {
+    const computing = COMPUTES.flatMap((folder) =>
+      readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+        .filter((name) => name.endsWith('.ts') && !name.includes('.test'))
+        .map((name) => join(folder, name)),
+    )
+    const files = [...computing, ...loadedWith(ENTRIES)]
+    expect(computing.length).toBeGreaterThan(60)
+    const desk = Object.keys(deskProblems)
+    expect(desk.length).toBeGreaterThan(20)
+    const missing = files.flatMap((file) => {
+      const source = readFileSync(join(root, file), 'utf8')
+      return desk.filter((code) => source.includes(`'${code}'`)).map((code) => `${file}: ${code}`)
+    })
+    expect(missing).toEqual([])
   })
 })

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { problem, sentenceIn } from './problem.js'
+import { problem, sentenceIn } from '../index.js'
 import { registry } from './registry.js'
 
 const THIN = '\u202f'

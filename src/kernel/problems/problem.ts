@@ -1,5 +1,7 @@
 import type { UnitSystem } from '../quantities/units.js'
-import { type ProblemCode, registry } from './registry.js'
+import type { Registered } from './registry/registered.js'
+import { sinkProblems } from './registry/sink.js'
+import type { ProblemCode } from './registry.js'
 
 /** A temperature in a problem, written in the units of whoever reads it. */
 export interface QuotedTemperature {
@@ -34,8 +36,20 @@ export function problem(code: ProblemCode, details: ProblemDetails = {}, field?:
 export const sentenceIn = (found: Problem, units: UnitSystem): string =>
   units === 'metric' ? found.sentence : filled(found.code, found.details, units)
 
+const known: Partial<Record<ProblemCode, Registered>> = { ...sinkProblems }
+
+/**
+ * Adds sentences to those that problems are told in. This folder's door adds all there are; only the built pages
+ * leave that to whoever needs them (see `src/web/vite.config.ts`).
+ */
+export function learnProblems(problems: Partial<Record<ProblemCode, Registered>>): void {
+  Object.assign(known, problems)
+}
+
 function filled(code: ProblemCode, details: ProblemDetails, units: UnitSystem): string {
-  return registry[code].sentence.replace(/\{(\w+)\}/g, (_, name: string) => quoted(details[name], name, units))
+  // A page that has not loaded the sentence still says which problem it is: a running tank stops for nothing.
+  const sentence = known[code]?.sentence ?? code
+  return sentence.replace(/\{(\w+)\}/g, (_, name: string) => quoted(details[name], name, units))
 }
 
 function quoted(value: ProblemDetails[string] | undefined, name: string, units: UnitSystem): string {
