@@ -1,7 +1,7 @@
-import { failed, ok, type Problem, type Result } from '../../kernel/index.js'
+import { type Celsius, celsius, failed, ok, type Problem, type Result } from '../../kernel/index.js'
 import type { AskedTank, PlannedTank, PlanRun, RunPlan, Run as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
-import { standing } from '../kit/queries.js'
+import { correctedReading, standing } from '../kit/queries.js'
 import type { Rooms } from '../store.js'
 import { standingTime } from '../times/answer.js'
 import { basisOf } from '../times/rules.js'
@@ -46,8 +46,19 @@ async function planOf(rooms: Rooms, asked: PlanRun): Promise<Result<RunPlan>> {
   const together = scoreOf({ tanks })
   if (!together.ok) return within(together.problem, 'tanks')
   const { practice, note } = asked
-  const name = thermometer.value && { id: thermometer.value.id, name: thermometer.value.name }
-  return ok({ practice, note, thermometer: name, tanks })
+  if (thermometer.value === null) return ok({ practice, note, thermometer: null, tanks })
+  const { id, name } = thermometer.value
+  return ok({ practice, note, thermometer: { id, name, ...(await errorOf(rooms, id, tanks)) }, tanks })
+}
+
+/** Most developers are used at this temperature; where none is planned, a thermometer is asked about it. */
+const USUAL = celsius(20)
+
+/** What the checks make of a thermometer near the developer; nothing where they contradict each other. */
+async function errorOf(rooms: Rooms, id: string, tanks: readonly PlannedTank[]) {
+  const developer = tanks[0]?.conditions.development?.temperature
+  const corrected = await correctedReading(rooms, id, (developer as Celsius | null | undefined) ?? USUAL)
+  return corrected.ok ? { off_c: -corrected.value.correction, band_c: corrected.value.band } : {}
 }
 
 const within = (found: Problem, place: string): Result<never> =>

@@ -26,7 +26,7 @@ export interface ScoreLabels {
   readonly title: string
   readonly description: string
   readonly hands: string
-  /** What block, tick and area are; left out where there is no room. */
+  /** What block, tick and area are. */
   readonly legend: { readonly change: string; readonly turn: string; readonly area: string }
 }
 

@@ -1,6 +1,7 @@
 import { greatestRate } from './band.js'
 import { textWidth } from './boxes.js'
 import type { Drawing, Mark, TextMark } from './drawing.js'
+import { legendOf, legendRise } from './legend.js'
 import { linearScale } from './scales.js'
 import { isBlock, type ScorePictureInput, type StaveFrame, type StaveInput } from './score-definition.js'
 import { staveMarks } from './stave.js'
@@ -22,7 +23,7 @@ export function scorePicture(input: ScorePictureInput): Drawing {
     const stave = staves[i] as StaveInput
     return [...staveMarks(frame, stave), ...names(input, frame, stave), ...staveLabels(frame, stave, size.width)]
   })
-  const below = input.form === 'page' ? [...handsLine(input, sheet), ...legend(input, sheet)] : []
+  const below = input.form === 'page' ? [...handsLine(input, sheet), ...sheet.legend] : []
   return {
     ...size,
     title: labels.title,
@@ -41,13 +42,15 @@ interface Sheet {
   readonly pitch: number
   readonly hands: number | null
   readonly axis: number
+  readonly legend: readonly Mark[]
 }
 
 function sheetOf({ staves, form, span, size, labels, minTextSize: t }: ScorePictureInput): Sheet {
   const page = form === 'page'
   const words = page ? [labels.hands, ...staves.flatMap(({ label, note }) => [label, note])] : []
   const left = page ? Math.max(...words.map((word) => textWidth(word, t))) + t : 1
-  const axis = size.height - (page ? 2.3 * t : 0.5 * t)
+  const legend = page ? legendOf(labels.legend, t, left, size.width) : null
+  const axis = size.height - (legend === null ? 0.5 * t : 2.3 * t + legendRise(legend, t))
   const hands = page ? axis - 2.6 * t : null
   return {
     left,
@@ -57,6 +60,7 @@ function sheetOf({ staves, form, span, size, labels, minTextSize: t }: ScorePict
     pitch: (hands === null ? axis - 1.4 * t : hands - 1.3 * t) / staves.length,
     hands,
     axis,
+    legend: legend?.marksAt(size.height - 0.5 * t) ?? [],
   }
 }
 
@@ -155,34 +159,4 @@ function handsLine({ staves, labels, minTextSize: t }: ScorePictureInput, sheet:
       }
     }),
   ]
-}
-
-/** Key and words one after the other; what does not fit on the line is left out. */
-function legend({ labels, size, minTextSize: t }: ScorePictureInput, { left }: Sheet): Mark[] {
-  const y = size.height - 0.5 * t
-  const keys = [
-    { wide: 2 * t, tone: 'ink' as const, words: labels.legend.change },
-    { wide: 2, tone: 'ink' as const, words: labels.legend.turn },
-    { wide: 2 * t, tone: 'wash' as const, words: labels.legend.area },
-  ]
-  let at = left
-  return keys.flatMap(({ wide, tone, words }): Mark[] => {
-    const end = at + wide + 0.6 * t + textWidth(words, t)
-    if (end > size.width) return []
-    const [x, top] = [at, y - 0.75 * t]
-    at = end + 1.5 * t
-    return [
-      {
-        kind: 'area',
-        points: [
-          [x, top],
-          [x + wide, top],
-          [x + wide, y],
-          [x, y],
-        ],
-        tone,
-      },
-      label([x + wide + 0.6 * t, y], words, t, { tone: 'quiet' }),
-    ]
-  })
 }

@@ -104,7 +104,14 @@ export const PlanRun = z
 export const RunPlan = z
   .strictObject({
     ...about,
-    thermometer: z.strictObject({ id: Id, name: z.string() }).nullable(),
+    thermometer: z
+      .strictObject({
+        id: Id,
+        name: z.string(),
+        off_c: z.number().optional().describe('How much it shows too much near the developer’s temperature.'),
+        band_c: z.number().optional().describe('How far it may be out all the same (95 %).'),
+      })
+      .nullable(),
     tanks: z.array(PlannedTank),
   })
   .meta({ id: 'RunPlan' })

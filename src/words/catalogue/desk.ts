@@ -6,6 +6,7 @@ import { housePagesWords } from './house-pages.js'
 import { listsWords } from './lists.js'
 import { chartWords, contrastWords, indexWords, stripWords, zonesWords } from './negatives.js'
 import { pasteWords } from './paste.js'
+import { planWords } from './plan.js'
 import { cardWords, graphWords } from './print.js'
 import { benchSheetWords, runRecordWords } from './run-paper.js'
 import { shelfPagesWords } from './shelf-pages.js'
@@ -37,6 +38,7 @@ export const deskWords = {
   ...graphWords,
   ...cardWords,
   ...listsWords,
+  ...planWords,
   ...benchSheetWords,
   ...runRecordWords,
   ...fixerWords,

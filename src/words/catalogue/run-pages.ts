@@ -4,6 +4,14 @@ import type { Writer } from '../writer.js'
 
 type Named = { name: string }
 
+/** Less than this is nothing that a thermometer tells, °C. */
+const TOLD = 0.05
+
+const roomTakes = ({ by }: { by: number }, w: Writer): string =>
+  Math.abs(by) < TOLD
+    ? 'The room changes nothing on the way.'
+    : `The room ${by < 0 ? 'takes' : 'gives'} ${w.difference(Math.abs(by))} on the way; that is counted.`
+
 /** Sentences of the pages of runs: the list, the plan, before you pour, the tank under way. */
 export const runPagesWords = {
   'runs.none': (_: object) => 'No run has been planned yet.',
@@ -36,6 +44,11 @@ export const runPagesWords = {
   'plan.practice': (_: object) =>
     'Practice: an empty tank or a spare roll. Nothing is used up, and the record says so.',
 
+  'ready.room': (p: { by: number }, w: Writer) => roomTakes(p, w),
+  'ready.thermometer': (p: { name: string; by: number; band: number }, w: Writer) =>
+    `${p.name} shows ${w.difference(Math.abs(p.by))} too ${p.by > 0 ? 'much' : 'little'}; that is counted. It may be ${w.difference(p.band)} out.`,
+  'ready.taps': (p: { name: string; hot: string; cold: string; at: Celsius }, w: Writer) =>
+    `${p.name}, for each litre: ${p.hot} at ${w.temperature(p.at)} and ${p.cold} from the tap.`,
   'ready.warm': (p: { by: number }, w: Writer) => `Developer is ${w.difference(p.by)} warm`,
   'ready.cold': (p: { by: number }, w: Writer) => `Developer is ${w.difference(p.by)} cold`,
   'ready.as-planned': (p: { temperature: Celsius }, w: Writer) => `Developer is at ${w.temperature(p.temperature)}`,

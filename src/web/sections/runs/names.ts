@@ -1,4 +1,5 @@
-import type { Bath, Laid, Recipe, TankPlan } from '../../../score/index.js'
+import { drawnToward } from '../../../science/index.js'
+import type { Bath, Laid, Recipe, Room, TankPlan } from '../../../score/index.js'
 import { type Code, say, type Writer } from '../../../words/index.js'
 import type { RunSummary } from '../../shared/api/index.js'
 
@@ -19,6 +20,12 @@ export function runName({ tanks }: Pick<RunSummary, 'tanks'>, writer: Writer): s
 /** The bath timed by its development, if the list has one. */
 export const developingBath = ({ laid }: TankPlan): Laid | null =>
   laid.find(({ step, skipped }) => step.step === 'bath' && !skipped && step.time.law === 'by-developing-time') ?? null
+
+/** What the room takes (below 0) or gives from the pour to the pour-out, by its pull on the bath as it is planned. */
+export function pullOf({ temperature, timeConstant }: Room, bath: Laid): number {
+  const start = bath.course?.[0]?.temperature ?? temperature
+  return drawnToward(temperature, start, timeConstant, bath.clockEnd - bath.in) - start
+}
 
 /** The baths whose temperature is worth measuring before the pour: one of each kind, washes as one. */
 export function measuredBaths(recipe: Recipe): Bath[] {

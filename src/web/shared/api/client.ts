@@ -947,6 +947,8 @@ export type RunPlan = {
   thermometer: {
     id: Id
     name: string
+    off_c?: number
+    band_c?: number
   } | null
   tanks: PlannedTank[]
 }

@@ -1,7 +1,15 @@
 import { type FormEvent, useState } from 'react'
 import type { Recipe } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
-import { planRun, type TimeRecord, useRecipes, useTimes, useWrite } from '../../../shared/api/index.js'
+import {
+  planRun,
+  type ThermometerRecord,
+  type TimeRecord,
+  useRecipes,
+  useThermometers,
+  useTimes,
+  useWrite,
+} from '../../../shared/api/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import { Button, Page, Reading, Trouble, useDraft, useUnits, useWriter, Words } from '../../../shared/ui/index.js'
 import { EMPTY_PLAN } from './draft.js'
@@ -18,12 +26,17 @@ import { recipesOf } from './recipes.js'
 export function NewRunPage() {
   const times = useTimes()
   const recipes = useRecipes()
+  const thermometers = useThermometers()
   return (
     <Page title="Plan a run">
-      {times.isPending || recipes.isPending ? (
+      {times.isPending || recipes.isPending || thermometers.isPending ? (
         <Reading />
       ) : (
-        <PlanForm times={times.data ?? []} recipes={recipesOf(recipes.data ?? [])} />
+        <PlanForm
+          times={times.data ?? []}
+          recipes={recipesOf(recipes.data ?? [])}
+          thermometers={thermometers.data ?? []}
+        />
       )}
     </Page>
   )
@@ -32,10 +45,11 @@ export function NewRunPage() {
 interface PlanFormProps {
   readonly times: readonly TimeRecord[]
   readonly recipes: readonly Recipe[]
+  readonly thermometers: readonly ThermometerRecord[]
 }
 
 /** A plan, worked out anew at every keystroke. */
-function PlanForm({ times, recipes }: PlanFormProps) {
+function PlanForm({ times, recipes, thermometers }: PlanFormProps) {
   const writer = useWriter()
   const units = useUnits()
   const { draft, change, clear } = useDraft('run-new', EMPTY_PLAN)
@@ -43,7 +57,8 @@ function PlanForm({ times, recipes }: PlanFormProps) {
   const recipe = recipes.find(({ id }) => id === draft.recipe) ?? (recipes[0] as Recipe)
   const time = timeOf(times, draft.from)
   const { film } = onReels(draft, time)
-  const reading = readPlan({ draft, recipe, time, units })
+  const thermometer = thermometers.find(({ id }) => id === draft.thermometer) ?? null
+  const reading = readPlan({ draft, recipe, time, thermometer, units })
   const keep = useWrite(planRun, 'runs')
   const make = (event: FormEvent) => {
     event.preventDefault()
@@ -68,6 +83,8 @@ function PlanForm({ times, recipes }: PlanFormProps) {
           recipe={recipe}
           times={times}
           time={time}
+          thermometers={thermometers}
+          thermometer={thermometer}
         />
       </div>
       <div className="plan-score">
@@ -95,8 +112,17 @@ function timeOf(times: readonly TimeRecord[], from: string): TimeRecord | null {
   return times.find(({ id }) => id === from) ?? times[0] ?? null
 }
 
-function wrongIn({ troubles, score, time, temperature, volume, temperatures }: ReturnType<typeof readPlan>): number {
-  const unread = [time, temperature, volume, ...Object.values(temperatures)].filter(
+function wrongIn({
+  troubles,
+  score,
+  time,
+  temperature,
+  volume,
+  room,
+  weight,
+  temperatures,
+}: ReturnType<typeof readPlan>): number {
+  const unread = [time, temperature, volume, room, weight, ...Object.values(temperatures)].filter(
     (one) => one !== null && one.kind !== 'read',
   ).length
   return Math.max(1, Object.keys(troubles).length + unread + (score === null || !score.ok ? 1 : 0))

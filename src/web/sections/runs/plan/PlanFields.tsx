@@ -1,7 +1,7 @@
 import { writeDuration, writeTemperature, writeVolume } from '../../../../kernel/index.js'
 import type { Recipe } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
-import type { TimeRecord } from '../../../shared/api/index.js'
+import type { ThermometerRecord, TimeRecord } from '../../../shared/api/index.js'
 import { nameOf } from '../../../shared/figures/index.js'
 import { Link } from '../../../shared/navigation/index.js'
 import {
@@ -17,8 +17,9 @@ import {
 import { measuredBaths } from '../names.js'
 import type { PlanDraft } from './draft.js'
 import { onReels, type PlanReading, takesTime } from './readPlan.js'
+import { ReadWith, RoomAndTank } from './Warmth.js'
 
-interface PlanFieldsProps {
+export interface PlanFieldsProps {
   readonly draft: PlanDraft
   readonly change: (part: Partial<PlanDraft>) => void
   readonly reading: PlanReading
@@ -28,6 +29,9 @@ interface PlanFieldsProps {
   readonly times: readonly TimeRecord[]
   /** The kept time that was chosen. */
   readonly time: TimeRecord | null
+  readonly thermometers: readonly ThermometerRecord[]
+  /** The one that was chosen. */
+  readonly thermometer: ThermometerRecord | null
 }
 
 export function PlanFields(props: PlanFieldsProps) {
@@ -46,6 +50,7 @@ export function PlanFields(props: PlanFieldsProps) {
       />
       <Link href={`/runs/lists/${recipe.id}`}>Look at this list</Link>
       <Developing {...props} />
+      <ReadWith {...props} />
       <TextField
         label="What is on the reels"
         value={reels.film}
@@ -92,6 +97,7 @@ export function PlanFields(props: PlanFieldsProps) {
         />
       </div>
       <Temperatures {...props} />
+      <RoomAndTank {...props} />
       <Choices
         legend="Is it practice?"
         value={draft.practice}

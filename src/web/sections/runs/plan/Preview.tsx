@@ -1,13 +1,14 @@
 import type { Recipe, Score } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
-import { Drawing, useWidth, useWriter, Words } from '../../../shared/ui/index.js'
-import { developingBath } from '../names.js'
-import { plannedStave, scoreDrawing } from '../scoreDrawing.js'
+import { useWriter, Words } from '../../../shared/ui/index.js'
+import { developingBath, pullOf } from '../names.js'
 import { scoreWarning } from '../warnings.js'
+import type { Around } from './around.js'
+import { PlanAnswer, ScoreFigure } from './PlanAnswer.js'
 import type { PlanReading } from './readPlan.js'
 
 /** What becomes of the plan: the answer first, then the score, then what is to be said against it. */
-export function Preview({ recipe, reading: { score } }: { recipe: Recipe; reading: PlanReading }) {
+export function Preview({ recipe, reading: { score, around } }: { recipe: Recipe; reading: PlanReading }) {
   const writer = useWriter()
   if (score === null) return <p className="lead quiet">{say('plan.needs', {}, writer)}</p>
   if (!score.ok)
@@ -20,6 +21,7 @@ export function Preview({ recipe, reading: { score } }: { recipe: Recipe; readin
     <>
       <PlanAnswer score={score.value} />
       <ScoreFigure name={recipe.name} score={score.value} />
+      <Surroundings score={score.value} around={around} />
       {score.value.warnings.map((warning) => {
         const sentence = scoreWarning(warning, writer)
         return (
@@ -32,34 +34,24 @@ export function Preview({ recipe, reading: { score } }: { recipe: Recipe; readin
   )
 }
 
-/** The plan in two sentences. */
-export function PlanAnswer({ score }: { score: Score }) {
+/** What the room takes on the way, and how warm to pour into a tank that stood in it. */
+function Surroundings({ score, around: { room, pour } }: { score: Score; around: Around }) {
   const writer = useWriter()
   const [first] = score.tanks
-  if (first === undefined) return null
-  const bath = developingBath(first)
-  const { development, tank } = first.tank
-  const temperature = development?.from === 'basis' ? development.course.start : (development?.temperature ?? null)
+  const bath = first === undefined ? null : developingBath(first)
+  if (room === null || bath?.course === null || bath?.course === undefined) return null
+  const sentences = [
+    say('ready.room', { by: pullOf(room, bath) }, writer),
+    say('plan.room', { constant: room.timeConstant, room: room.temperature }, writer),
+    ...(pour?.ok && Math.abs(pour.value.change) >= LEAST ? [say('plan.pour', pour.value, writer)] : []),
+    ...(pour?.ok === false ? [pour.problem.sentence] : []),
+  ]
   return (
-    <p className="lead" role="status">
-      {bath !== null && temperature !== null && (
-        <strong>
-          <Words>{say('plan.develop', { time: bath.clockEnd - bath.in, temperature }, writer)}</Words>
-        </strong>
-      )}{' '}
-      <Words>{say('plan.answer', { tank, length: score.length, hands: score.handsBusy }, writer)}</Words>
+    <p className="quiet" role="status">
+      <Words>{sentences.join(' ')}</Words>
     </p>
   )
 }
 
-/** The score across the column. */
-export function ScoreFigure({ name, score }: { name: string; score: Score }) {
-  const writer = useWriter()
-  const [frame, width] = useWidth<HTMLElement>()
-  const staves = score.tanks.map((tank) => plannedStave(tank, writer))
-  return (
-    <figure ref={frame} className="score-figure">
-      {width >= 280 && <Drawing picture={scoreDrawing(name, score, staves, width, writer)} />}
-    </figure>
-  )
-}
+/** Less than this no thermometer tells, °C. */
+const LEAST = 0.05

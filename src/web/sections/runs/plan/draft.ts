@@ -1,3 +1,5 @@
+import type { VesselMaterial } from '../../../../science/index.js'
+
 /** A plan as it is being typed. */
 export interface PlanDraft {
   readonly recipe: string
@@ -14,6 +16,13 @@ export interface PlanDraft {
   readonly temperature: string
   /** Measured temperatures by id of the step. */
   readonly temperatures: Readonly<Record<string, string>>
+  /** Id of a thermometer of the shelf; empty for none. */
+  readonly thermometer: string
+  /** Around the tank; empty where it is not to be reckoned with. */
+  readonly room: string
+  readonly material: VesselMaterial
+  /** Of the empty tank with its reels. */
+  readonly weight: string
   readonly override: boolean
   readonly practice: 'no' | '1' | '5' | '20'
   readonly note: string
@@ -31,6 +40,10 @@ export const EMPTY_PLAN: PlanDraft = {
   time: '',
   temperature: '',
   temperatures: {},
+  thermometer: '',
+  room: '',
+  material: 'plastic',
+  weight: '',
   override: false,
   practice: 'no',
   note: '',

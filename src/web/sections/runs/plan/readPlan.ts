@@ -1,9 +1,11 @@
 import {
   type Celsius,
+  type Grams,
   type Millilitres,
   type Reading,
   type Result,
   readDuration,
+  readMass,
   readTemperature,
   readVolume,
   type Seconds,
@@ -11,9 +13,10 @@ import {
 } from '../../../../kernel/index.js'
 import { type DevelopmentWish, plan, type Recipe, type Score } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
-import type { PlanRunInput, TimeRecord } from '../../../shared/api/index.js'
-import { basisOf } from '../../../shared/figures/index.js'
+import type { PlanRunInput, ThermometerRecord, TimeRecord } from '../../../shared/api/index.js'
+import { basisOf, correctionFor } from '../../../shared/figures/index.js'
 import { measuredBaths } from '../names.js'
+import { type Around, aroundOf } from './around.js'
 import type { PlanDraft } from './draft.js'
 
 /** How the whole plan was read, and what becomes of it. */
@@ -22,6 +25,10 @@ export interface PlanReading {
   readonly temperature: Reading<Celsius> | null
   readonly volume: Reading<Millilitres> | null
   readonly temperatures: Readonly<Record<string, Reading<Celsius> | null>>
+  readonly room: Reading<Celsius> | null
+  readonly weight: Reading<Grams> | null
+  /** What the room and the tank itself do to the developer. */
+  readonly around: Around
   /** Sentences by field. */
   readonly troubles: Readonly<Record<string, string>>
   /** Null while a developing time is still missing. */
@@ -34,6 +41,8 @@ interface Given {
   readonly draft: PlanDraft
   readonly recipe: Recipe
   readonly time: TimeRecord | null
+  /** With which every temperature was read. */
+  readonly thermometer: ThermometerRecord | null
   readonly units: UnitSystem
 }
 
@@ -51,41 +60,63 @@ export const onReels = ({ film, index }: PlanDraft, time: TimeRecord | null) => 
   index: index ?? (time?.exposure_index ?? '').toString(),
 })
 
-export function readPlan({ draft, recipe, time, units }: Given): PlanReading {
+export function readPlan({ draft, recipe, time, thermometer, units }: Given): PlanReading {
   const reels = onReels(draft, time)
   const degrees = (text: string) => optional(text, (typed) => readTemperature(typed, { system: units }))
   const fields = {
     time: optional(draft.time, (typed) => readDuration(typed)),
     temperature: degrees(draft.temperature),
     volume: optional(draft.volume, (typed) => readVolume(typed, { system: units })),
+    room: degrees(draft.room),
+    weight: optional(draft.weight, (typed) => readMass(typed, { system: units })),
     temperatures: Object.fromEntries(
       measuredBaths(recipe).map(({ id }) => [id, degrees(draft.temperatures[id] ?? '')] as const),
     ),
   }
   const troubles = troublesOf({ ...draft, ...reels }, units)
-  const unread = [fields.time, fields.temperature, fields.volume, ...Object.values(fields.temperatures)].some(
-    (reading) => reading !== null && reading.kind !== 'read',
-  )
-  const wish = wishOf(recipe, time, readValue(fields.time), readValue(fields.temperature))
-  if (wish === 'missing') return { ...fields, troubles, score: null, asked: null }
+  const unread = [
+    fields.time,
+    fields.temperature,
+    fields.volume,
+    fields.room,
+    fields.weight,
+    ...Object.values(fields.temperatures),
+  ].some((reading) => reading !== null && reading.kind !== 'read')
+  const right = putRight(thermometer)
+  const measured = readValue(fields.temperature)
+  const wish = wishOf(recipe, time, readValue(fields.time), measured === null ? null : right(measured))
+  const around = aroundOf(fields, draft.material, developerOf(wish))
+  if (wish === 'missing') return { ...fields, around, troubles, score: null, asked: null }
   const conditions = {
     tank: draft.tank.trim() || 'A',
     volume: readValue(fields.volume),
-    temperatures: known(fields.temperatures),
+    temperatures: known(fields.temperatures, right),
+    room: around.room,
     overridesSpread: draft.override,
   }
   const score = plan([{ recipe, conditions: { ...conditions, development: wish } }])
   const ready = score.ok && !unread && Object.keys(troubles).length === 0
   const development = askedOf(wish, time)
   const asked = ready ? askedFor({ ...draft, ...reels }, recipe, { ...conditions, development }) : null
-  return { ...fields, troubles, score, asked }
+  return { ...fields, around, troubles, score, asked }
 }
 
-function known(readings: PlanReading['temperatures']): Record<string, Celsius> {
+type PutRight = (read: Celsius) => Celsius
+
+/** What a reading of this thermometer means; without one, or without a check, it is taken at its word. */
+function putRight(thermometer: ThermometerRecord | null): PutRight {
+  const correction = thermometer === null ? null : correctionFor(thermometer)
+  return (read) => (correction?.ok ? correction.value.at(read).true : read)
+}
+
+const developerOf = (wish: DevelopmentWish | null | 'missing'): Celsius | null =>
+  wish === null || wish === 'missing' ? null : wish.temperature
+
+function known(readings: PlanReading['temperatures'], right: PutRight): Record<string, Celsius> {
   return Object.fromEntries(
     Object.entries(readings).flatMap(([id, reading]) => {
       const value = readValue(reading)
-      return value === null ? [] : [[id, value] as const]
+      return value === null ? [] : [[id, right(value)] as const]
     }),
   )
 }
@@ -119,6 +150,7 @@ function askedFor(draft: Filled, recipe: Recipe, conditions: AskedConditions): P
   return {
     practice: draft.practice === 'no' ? null : (Number(draft.practice) as 1 | 5 | 20),
     note: draft.note.trim(),
+    thermometer_id: draft.thermometer === '' ? null : draft.thermometer,
     tanks: [
       {
         reels: Number(draft.reels),

@@ -1,10 +1,23 @@
+import { lazy, type ReactNode, Suspense } from 'react'
 import { type Celsius, writeTemperature } from '../../../../kernel/index.js'
 import { SPREAD } from '../../../../science/index.js'
-import type { TankFollowing } from '../../../../score/index.js'
+import type { BathKind, TankFollowing } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
 import type { Run } from '../../../shared/api/index.js'
 import { useWriter, Words } from '../../../shared/ui/index.js'
 import { measuredBaths } from '../names.js'
+import type { FromTheTapsProps } from './FromTheTaps.js'
+
+/** Loaded apart and only when it is wanted; a bench that is away costs no more than this advice. */
+const FromTheTaps = lazy<(of: FromTheTapsProps) => ReactNode>(() =>
+  import('./FromTheTaps.js').then(
+    (module) => ({ default: module.FromTheTaps }),
+    () => ({ default: () => null }),
+  ),
+)
+
+/** Baths that are water, and may be mixed from two taps. */
+const WATER: readonly BathKind[] = ['pre-wet', 'rinse', 'wash']
 
 interface OtherBathsProps {
   readonly run: Run
@@ -17,9 +30,9 @@ interface OtherBathsProps {
 export function OtherBaths({ run, tank, developer }: OtherBathsProps) {
   const writer = useWriter()
   const measured = run.plan.tanks.find(({ conditions }) => conditions.tank === tank.tank)?.conditions.temperatures ?? {}
-  const rows = measuredBaths(tank.plan.tank.recipe).flatMap(({ id, name }) => {
+  const rows = measuredBaths(tank.plan.tank.recipe).flatMap(({ id, name, kind }) => {
     const temperature = measured[id]
-    return temperature === undefined ? [] : [{ id, name, temperature: temperature as Celsius }]
+    return temperature === undefined ? [] : [{ id, name, kind, temperature: temperature as Celsius }]
   })
   if (developer === null || rows.length === 0) return null
   return (
@@ -43,6 +56,13 @@ export function OtherBaths({ run, tank, developer }: OtherBathsProps) {
           )
         })}
       </dl>
+      <Suspense>
+        {rows
+          .filter(({ kind, temperature }) => WATER.includes(kind) && temperature <= developer - SPREAD.said)
+          .map(({ id, name, temperature }) => (
+            <FromTheTaps key={id} name={name} cold={temperature} wanted={developer} />
+          ))}
+      </Suspense>
     </section>
   )
 }

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react'
 import { type Celsius, writeTemperature } from '../../../../kernel/index.js'
 import { say } from '../../../../words/index.js'
+import type { Run } from '../../../shared/api/index.js'
 import { deviceClock } from '../../../shared/platform/index.js'
 import { Button, Heading, useWriter, Words } from '../../../shared/ui/index.js'
 import { writeCount } from '../run/BathLead.js'
@@ -8,14 +9,19 @@ import { Hold } from '../run/Hold.js'
 import type { ReadyDeveloper } from './useDeveloper.js'
 
 const STEP = 0.1
-const HALF = 0.5
 /** So much colder than the plan the water should be that is to bring the developer there, °C; warmer likewise. */
 const WATER = 5
 
+interface PourNowProps {
+  readonly developer: ReadyDeveloper
+  readonly thermometer: Run['plan']['thermometer']
+  readonly onPour: () => void
+}
+
 /** Pour now for so long in place of the plan's time, or bring the developer to the plan. */
-export function PourNow({ developer, onPour }: { developer: ReadyDeveloper; onPour: () => void }) {
+export function PourNow({ developer, thermometer, onPour }: PourNowProps) {
   const writer = useWriter()
-  const { planned, shown, step, plannedTime, time, halfDegree } = developer
+  const { planned, shown, shows, step, plannedTime, time, error, pull } = developer
   const by = shown - planned
   const off = Math.abs(by) >= STEP / 2
   const title = off
@@ -29,12 +35,13 @@ export function PourNow({ developer, onPour }: { developer: ReadyDeveloper; onPo
           {off ? say('ready.reads', { temperature: shown, planned }, writer) : say('ready.reads-planned', {}, writer)}
         </Words>
       </p>
+      <OwnError thermometer={thermometer} />
       <div className="thermometer-row">
         <Button onClick={() => step(-STEP)} aria-label="A tenth of a degree less">
           −
         </Button>
         <output className="reading-shown">
-          <Words>{writeTemperature(shown, writer.units)}</Words>
+          <Words>{writeTemperature(shows, writer.units)}</Words>
         </output>
         <Button onClick={() => step(STEP)} aria-label="A tenth of a degree more">
           +
@@ -54,7 +61,8 @@ export function PourNow({ developer, onPour }: { developer: ReadyDeveloper; onPo
               </span>
             </h2>
             <p className="quiet">
-              <Words>{say('ready.half-degree', { seconds: halfDegree, degrees: HALF }, writer)}</Words>
+              <Words>{say('ready.half-degree', error, writer)}</Words>{' '}
+              {pull !== null && <Words>{say('ready.room', { by: pull }, writer)}</Words>}
             </p>
             <Hold className="confirm" label={say('ready.hold-pour', { temperature: shown }, writer)} onHeld={onPour} />
           </>
@@ -62,6 +70,18 @@ export function PourNow({ developer, onPour }: { developer: ReadyDeveloper; onPo
       </section>
       {off && <Temper by={by} planned={planned} />}
     </>
+  )
+}
+
+/** A thermometer that is known to show too much or too little: its figures stand here, what is reckoned is put right. */
+function OwnError({ thermometer }: Pick<PourNowProps, 'thermometer'>) {
+  const writer = useWriter()
+  const { off_c: by, band_c: band } = thermometer ?? {}
+  if (thermometer === null || by === undefined || band === undefined || Math.abs(by) < STEP / 2) return null
+  return (
+    <p className="quiet">
+      <Words>{say('ready.thermometer', { name: thermometer.name, by, band }, writer)}</Words>
+    </p>
   )
 }
 

@@ -3,7 +3,7 @@ import { say } from '../../../../words/index.js'
 import { type Run, runSheetAddress } from '../../../shared/api/index.js'
 import { ButtonLink, Heading, useWriter, Words } from '../../../shared/ui/index.js'
 import type { Running } from '../engine/useRunning.js'
-import { PlanAnswer, ScoreFigure } from '../plan/Preview.js'
+import { PlanAnswer, ScoreFigure } from '../plan/PlanAnswer.js'
 import { DeviceState } from '../run/DeviceState.js'
 import { Hold } from '../run/Hold.js'
 import { OtherBaths } from './OtherBaths.js'
@@ -13,7 +13,7 @@ import { useDeveloper } from './useDeveloper.js'
 /** Before you pour: what the thermometer says, what that makes of the time, and what this device can do. */
 export function ReadyScreen({ running, run, tank }: { running: Running; run: Run; tank: TankFollowing }) {
   const writer = useWriter()
-  const developer = useDeveloper(running, tank)
+  const developer = useDeveloper(running, run, tank)
   const [first] = tank.plan.tank.recipe.steps
   const begin = () => {
     running.write(tank.tank, null, { kind: 'started' })
@@ -31,7 +31,7 @@ export function ReadyScreen({ running, run, tank }: { running: Running; run: Run
           />
         </>
       ) : (
-        <PourNow developer={developer} onPour={begin} />
+        <PourNow developer={developer} thermometer={run.plan.thermometer} onPour={begin} />
       )}
       <OtherBaths run={run} tank={tank} developer={developer?.shown ?? null} />
       <section>

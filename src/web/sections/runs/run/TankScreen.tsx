@@ -39,7 +39,7 @@ export function TankScreen({ running, run, tank }: { running: Running; run: Run;
         </section>
         <div className="tank-work">
           <NextJob running={running} tank={tank} />
-          <Thermometer {...screen} />
+          <Thermometer {...screen} off={run.plan.thermometer?.off_c ?? 0} />
           <Said running={running} tank={tank} said={said} />
           <Confirm {...screen} />
         </div>

@@ -23,8 +23,13 @@ export function triedReading(
   return plan === undefined || known === undefined ? null : tryReading(plan, known, now, temperature, confirmed)
 }
 
+interface ThermometerProps extends ScreenPart {
+  /** How much the thermometer shows too much: figures here are what it shows, what is written down is put right. */
+  readonly off: number
+}
+
 /** A reading set by steps of a tenth from where the bath should be, taken by a hold; a doubtful one asks first. */
-export function Thermometer({ running, tank, tell }: ScreenPart) {
+export function Thermometer({ running, tank, tell, off }: ThermometerProps) {
   const writer = useWriter()
   const [typed, setTyped] = useState<Celsius | null>(null)
   const [asked, setAsked] = useState(false)
@@ -55,7 +60,7 @@ export function Thermometer({ running, tank, tell }: ScreenPart) {
       <div className="lead-row">
         <h2>Thermometer</h2>
         <p className="quiet">
-          <Words>{say('tank.expected', { temperature: expected }, writer)}</Words>
+          <Words>{say('tank.expected', { temperature: (expected + off) as Celsius }, writer)}</Words>
         </p>
       </div>
       <div className="thermometer-row">
@@ -64,7 +69,7 @@ export function Thermometer({ running, tank, tell }: ScreenPart) {
         </Button>
         <Hold
           className="reading"
-          label={writeTemperature(shown, writer.units)}
+          label={writeTemperature((shown + off) as Celsius, writer.units)}
           more={asked ? 'hold: it is so' : 'hold to take'}
           onHeld={take}
         />
