@@ -33,6 +33,17 @@ const films = async () => (await bench.read(listTimes)).times.map(({ film }) => 
 const feed = () => bench.read((rooms) => rooms.feed.after(0, 100))
 
 describe('keeping', () => {
+  it('gives what is kept together one instant, however long it takes', async () => {
+    let now = bench.clock.now()
+    const ticking = { now: () => ++now }
+    const kept = expectOk(
+      await bench.write((context, rooms) =>
+        keepTimes({ ...context, clock: ticking }, rooms, [time(), time({ film: 'B' })]),
+      ),
+    )
+    expect(new Set(kept.times.map(({ saved_at }) => saved_at)).size).toBe(1)
+  })
+
   it('gives back what was stated, and tells the feed of each', async () => {
     const stated = time({ film: 'Tarn 100', note: 'cold tap' })
     const kept = expectOk(await bench.write((context, rooms) => keepTimes(context, rooms, [stated, time()])))

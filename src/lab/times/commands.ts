@@ -23,9 +23,12 @@ export async function keepTimes(
 ): Promise<Result<{ times: TimeView[] }>> {
   const statements = all(times.map((time, index) => checked(statementOf(time), `times[${index}]`)))
   if (!statements.ok) return statements
+  // What was kept in one act was kept at one instant: the newest are otherwise some of them, by chance.
+  const at = context.clock.now()
+  const once: Context = { ...context, clock: { now: () => at } }
   const kept: TimeView[] = []
   for (const statement of statements.value) {
-    const done = await told(context, rooms, ok(await keepFirst(context, rooms.times, statement)))
+    const done = await told(once, rooms, ok(await keepFirst(once, rooms.times, statement)))
     if (!done.ok) return done
     kept.push(done.value)
   }

@@ -63,7 +63,7 @@ function published(called: Salt, hand: Salt, amount: Grams, byMoles: number): Re
       problem('formula.not-the-same-salt', {
         wanted: called.name,
         have: hand.name,
-        way: 'No published swap for the pair is known here; get what the formula calls for, or use a formula written for what you have.',
+        way: 'no published swap for the pair is known here; get what the formula calls for, or use a formula written for what you have',
       }),
     )
   const factor = swap.factor === 'by molar mass' ? byMoles : swap.factor

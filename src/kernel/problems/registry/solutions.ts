@@ -10,7 +10,7 @@ export const solutionsProblems = {
   'formula.element-unknown': unusable('mixing#formulas', '“{element}” in “{formula}” is no element known here.'),
   'formula.not-the-same-salt': unusable(
     'mixing#formulas',
-    '{wanted} and {have} are different salts: a swap by mass would change what the bath does. {way}',
+    '{wanted} and {have} are different salts, so a swap by mass would change what the bath does: {way}.',
   ),
   'formula.salt-unknown': unusable('mixing#formulas', '“{name}” is not in the table of salts; it has {known}.'),
   'formula.too-little-to-weigh': unusable(
