@@ -55,6 +55,11 @@ describe('what the paper says', () => {
     expect(textOf(input(shipped('three-bath-acid-stop')))).not.toContain('and no other')
   })
 
+  it('speaks only of mishaps that these baths can have', () => {
+    expect(textOf(input(shipped('colour-negative')))).not.toContain('without the stop')
+    expect(textOf(input(shipped('three-bath-acid-stop')))).toContain('without the stop')
+  })
+
   it('says once what all baths share', () => {
     const text = textOf(input(shipped('three-bath-acid-stop')))
     expect(text.split('Counts from the tank full to the tank empty.')).toHaveLength(2)

@@ -14,6 +14,7 @@ import {
   writerFor,
 } from '../../words/index.js'
 import { notes } from '../run/notes.js'
+import { wrongPieces } from '../run/wrong.js'
 import { columnOf, flow } from '../setting/flow.js'
 import { type Fonts, measuringFonts } from '../setting/fonts.js'
 import type { Pages, PaperName } from '../setting/page.js'
@@ -65,6 +66,7 @@ export function listPages({ recipe, units, paper, today }: ListPaperInput, fonts
       ...recipe.steps.map((step, i) => stepPiece(setter, step, i + 1, shared)),
       ...(common.length === 0 ? [] : [sharedPiece(setter, common)]),
       marksPiece(setter),
+      ...wrongPieces(fonts, recipe.steps, whole, w),
     ],
     {
       title: say('list.title', recipe, w),

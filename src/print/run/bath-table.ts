@@ -8,10 +8,10 @@ import type { Column, Piece } from '../setting/pieces.js'
 import { type Fills, fillsName, fillsOf } from './fills.js'
 import { isBath } from './job-texts.js'
 
-const SIZE = 13
+const SIZE = 12
 const HEAD = 12
-const ROW = 22.5
-const BOX = { width: 58, height: 18 } as const
+const ROW = 18.5
+const BOX = { width: 58, height: 15 } as const
 /** Width of the names, right edge of the times, left edges of what follows, from the left of the column. */
 const AT = { name: 184, time: 232, planned: 250, measured: 372, goes: 442 } as const
 
@@ -37,12 +37,12 @@ export function bathTable(fonts: Fonts, plan: TankPlan, { left }: Column, w: Wri
   ]
   const baseline = (top: number, i: number) => top + HEAD + (i + 1) * ROW - 2
   return {
-    height: HEAD + rows.length * ROW + 8,
+    height: HEAD + rows.length * ROW + 5,
     at: (top) => [
       { kind: 'table', head: head(top), rows: rows.map((row, i) => cellsOf(row, baseline(top, i))) },
       {
         kind: 'boxes',
-        boxes: rows.map((_, i) => ({ x: left + AT.measured, y: baseline(top, i) - 13.5, ...BOX })),
+        boxes: rows.map((_, i) => ({ x: left + AT.measured, y: baseline(top, i) - 11.5, ...BOX })),
       },
     ],
   }

@@ -129,10 +129,18 @@ describe('what the sheet says', () => {
     expect(text).toContain('24.0 to 41.0\u202f°C')
   })
 
-  it('speaks only of mishaps that these baths can have', () => {
-    const colour = textOf(pagesOf(sheet(scoreOf({ recipe: shipped('colour-negative') }))))
-    expect(colour).not.toContain('without the stop')
-    expect(textOf(pagesOf(sheet(scoreOf({ recipe: acid }))))).toContain('without the stop')
+  it.each<PaperName>(['A4', 'Letter'])('takes three pages of %s for three baths', (paper) => {
+    // With a thermometer reading asked for; every job, its boxes and its reason are held by the tests above.
+    expect(pagesOf(sheet(scoreOf({ recipe: acid }), { paper })).length).toBeLessThanOrEqual(3)
+  })
+
+  it('gives every job a box for its time of day and one for when it was done', () => {
+    const score = scoreOf({ recipe: acid })
+    const boxes = pagesOf(sheet(score)).flatMap(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === 'boxes' ? block.boxes : [])),
+    )
+    const jobs = score.tanks.flatMap((tank) => tank.jobs.filter(({ kind }) => kind !== 'turn'))
+    expect(boxes.filter(({ width }) => Math.round(width) === 55)).toHaveLength(2 * jobs.length)
   })
 })
 

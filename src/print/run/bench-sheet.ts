@@ -7,7 +7,6 @@ import type { BenchSheetInput } from './definition.js'
 import { headingPieces } from './heading.js'
 import { jobPieces } from './job-pieces.js'
 import { notes } from './notes.js'
-import { wrongPieces } from './wrong.js'
 
 /** The paper a run can be done by with a wall clock and a pencil alone: every job at its second. Tagged PDF. */
 export const benchSheet = (input: BenchSheetInput): Promise<Uint8Array> =>
@@ -18,19 +17,11 @@ export function benchSheetPages(input: BenchSheetInput, fonts: Fonts): Pages {
   const { score, paper, title } = input
   const w = writerFor(input.units)
   const column = columnOf(paper)
-  return flow(
-    fonts,
-    [
-      ...headingPieces(fonts, input, column, w),
-      ...jobPieces(fonts, score, column, w),
-      ...wrongPieces(fonts, score, column, w),
-    ],
-    {
-      title: say('sheet.title', { title }, w),
-      paper,
-      foot: say('sheet.foot', { today: input.today }, w),
-      last: notes(fonts, column, w),
-      pageOf: (page, pages) => say('sheet.page', { page, pages }, w),
-    },
-  )
+  return flow(fonts, [...headingPieces(fonts, input, column, w), ...jobPieces(fonts, score, column, w)], {
+    title: say('sheet.title', { title }, w),
+    paper,
+    foot: say('sheet.foot', { today: input.today }, w),
+    last: notes(fonts, column, w),
+    pageOf: (page, pages) => say('sheet.page', { page, pages }, w),
+  })
 }

@@ -1,6 +1,5 @@
 import type { ScoreWarning, TankPlan } from '../../score/index.js'
 import { say, type Writer, warningSentence } from '../../words/index.js'
-import { firstPageRoom } from '../setting/flow.js'
 import type { Fonts } from '../setting/fonts.js'
 import { fittingSize } from '../setting/lines.js'
 import { beside, box, type Column, gap, type Piece, stacked, text } from '../setting/pieces.js'
@@ -9,8 +8,8 @@ import type { BenchSheetInput } from './definition.js'
 import { isBath } from './job-texts.js'
 import { plannedStave, scoreFigure } from './score-figure.js'
 
-const BODY = { size: 13 } as const
-const LEAD = { size: 32, several: 26, least: 24 } as const
+const BODY = { size: 12 } as const
+const LEAD = { size: 28, several: 26, least: 24 } as const
 const STRONG = { size: 13, face: 'strong' } as const
 
 /** What is on the reels, how long its developer takes, what stands ready, and the picture of it all. */
@@ -18,23 +17,22 @@ export function headingPieces(fonts: Fonts, input: BenchSheetInput, column: Colu
   const { score, title, note } = input
   const warnings = score.warnings.map((warning) => scoreWarningSentence(warning, w))
   const before = [
-    text(fonts, 'H1', title, { size: 22, face: 'strong' }, column),
-    gap(4),
+    text(fonts, 'H1', title, { size: 16, face: 'strong' }, column),
+    gap(2),
     ...score.tanks.flatMap((plan) => tankPieces(fonts, input, plan, column, w)),
     text(fonts, 'P', say('sheet.length', { length: score.length, hands: score.handsBusy }, w), BODY, column),
-    gap(10),
+    gap(4),
   ]
   const after = [
-    gap(6),
+    gap(2),
     ...(warnings.length === 0 ? [] : [headed(fonts, say('sheet.warnings', {}, w), warnings, column)]),
     ...(note === '' ? [] : [headed(fonts, say('sheet.note', {}, w), [note], column)]),
-    gap(6),
+    gap(2),
     zeroPiece(fonts, column, w),
-    gap(8),
+    gap(6),
   ]
-  const left = firstPageRoom(input.paper) - stacked([...before, ...after]).height
   const staves = score.tanks.map((plan) => plannedStave(plan, w))
-  return [...before, scoreFigure(title, score, staves, { ...column, height: left }, w), ...after]
+  return [...before, scoreFigure(title, score, staves, { ...column, height: 0 }, w), ...after]
 }
 
 function tankPieces(fonts: Fonts, input: BenchSheetInput, plan: TankPlan, column: Column, w: Writer): Piece[] {
@@ -42,12 +40,11 @@ function tankPieces(fonts: Fonts, input: BenchSheetInput, plan: TankPlan, column
   const load = input.loads[plan.tank.tank] ?? ''
   const { tank, recipe } = plan.tank
   return [
-    text(fonts, 'H2', say('sheet.tank', { tank, load }, w), { size: 15, face: 'strong' }, column),
+    text(fonts, 'H2', say('sheet.tank', { tank, load }, w), { size: 13, face: 'strong' }, column),
     leadPiece(fonts, leadOf(plan, w), several, column),
     text(fonts, 'P', say('sheet.list', { name: recipe.name, volume: volumeOf(plan, w) }, w), BODY, column),
-    gap(8),
+    gap(3),
     bathTable(fonts, plan, column, w),
-    gap(4),
   ]
 }
 

@@ -98,6 +98,10 @@ function bathBefore(laid: readonly Laid[], index: number): Bath | null {
   return step !== undefined && isBath(step) ? step : null
 }
 
+/** How a bath is turned right after its pour, in a sentence. */
+export const openingOf = ({ one }: TankJob, w: Writer): string =>
+  isBath(one.step) ? opening(one.agitation ?? one.step.agitation, w).join(' ') : ''
+
 /** The agitation that belongs to the pour. */
 function opening(agitation: Agitation, w: Writer): string[] {
   switch (agitation.kind) {

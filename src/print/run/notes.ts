@@ -6,19 +6,17 @@ import { type Column, gap, pencilLines, rule, stacked, text } from '../setting/p
 const PITCH = 27
 /** Kept free over the foot. */
 const OVER_FOOT = 8
-const FEWEST = 2
 
-/** Lines to write on, from where the paper ends down to the foot. */
+/** Lines to write on, from where the paper ends down to the foot; none where not one has room. */
 export function notes(fonts: Fonts, column: Column, w: Writer): Flow['last'] {
   const heading = stacked([
     gap(8),
     rule(column, 8),
     text(fonts, 'H2', say('sheet.notes', {}, w), { size: 15, face: 'strong' }, column),
   ])
-  const least = heading.height + FEWEST * PITCH + OVER_FOOT
   const of = (room: number) => {
     const lines = Math.floor((room - heading.height - OVER_FOOT) / PITCH)
-    return stacked([heading, pencilLines(column, lines, PITCH)])
+    return lines < 1 ? stacked([]) : stacked([heading, pencilLines(column, lines, PITCH)])
   }
-  return { least, of }
+  return { least: 0, of }
 }

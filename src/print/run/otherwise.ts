@@ -33,7 +33,7 @@ export function otherwiseCells(fonts: Fonts, at: TankJob, column: Column, w: Wri
   })
   if (answers.length === 0) return null
   const heading = say('sheet.otherwise', { name: one.step.name }, w)
-  return stacked([text(fonts, 'P', heading, { size: 13 }, column), gap(3), cells(fonts, answers, column), gap(9)])
+  return stacked([text(fonts, 'P', heading, { size: 12 }, column), gap(1), cells(fonts, answers, column), gap(4)])
 }
 
 function timeAt({ basis, answer }: FromBasis, temperature: Celsius): number | null {

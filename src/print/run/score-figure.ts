@@ -6,7 +6,7 @@ import type { Column, Piece } from '../setting/pieces.js'
 /**
  * Height of the picture: least for one tank and for each more, and what more it takes where there is room, with a band of
  * development in it and without. */
-const HEIGHT = { one: 180, more: 55, room: 120, plain: 60 } as const
+const HEIGHT = { one: 150, more: 55, room: 120, plain: 60 } as const
 const TEXT = 12
 
 /** The picture of a score, across the whole column; of the height that is left it takes what becomes it. */

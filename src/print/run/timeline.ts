@@ -10,12 +10,16 @@ export interface TankJob {
 }
 
 /**
- * What one row of the bench sheet is about: one job, a turning that goes on without a stop, or turns that follow
- * one another.
+ * What one row of the bench sheet is about: one job, a turning that goes on without a stop, turns that follow one
+ * another, or a bath that is poured out and filled again several times.
  */
-export type Entry =
-  | { readonly kind: 'job' | 'turned-on'; readonly job: TankJob }
-  | { readonly kind: 'turns'; readonly jobs: readonly TankJob[] }
+export type Entry = { readonly kind: 'job' | 'turned-on'; readonly job: TankJob } | ManyJobs
+
+/** Turns of one kind, or fills of the same. */
+interface ManyJobs {
+  readonly kind: 'turns' | 'refills'
+  readonly jobs: readonly TankJob[]
+}
 
 /** All jobs of a score in order of time, each in one entry; turns that follow one another share theirs. */
 export function entriesOf(score: Score): Entry[] {
@@ -27,7 +31,9 @@ export function entriesOf(score: Score): Entry[] {
   const entries: Entry[] = []
   for (const job of jobs) {
     const last = entries.at(-1)
-    if (job.job.kind !== 'turn') entries.push({ kind: 'job', job })
+    const refills = refilled(last, job)
+    if (refills !== null) entries[entries.length - 1] = refills
+    else if (job.job.kind !== 'turn') entries.push({ kind: 'job', job })
     else if (turnOf(job) === null) entries.push({ kind: 'turned-on', job })
     else if (last?.kind === 'turns' && joins(last.jobs, job)) entries[entries.length - 1] = joined(last, job)
     else entries.push({ kind: 'turns', jobs: [job] })
@@ -35,9 +41,23 @@ export function entriesOf(score: Score): Entry[] {
   return entries
 }
 
+/** Fills of the same that follow one another, so far; null where a job is no further one of them. */
+function refilled(last: Entry | undefined, job: TankJob): ManyJobs | null {
+  if (last === undefined || !isRefill(job)) return null
+  const before = 'jobs' in last ? last.jobs : [last.job]
+  const joins = last.kind !== 'turns' && before.every((one) => one.plan === job.plan && isRefill(one))
+  return joins ? { kind: 'refills', jobs: [...before, job] } : null
+}
+
+/** Whether a change pours in what was poured out: fresh water after water. */
+function isRefill({ plan, one, job }: TankJob): boolean {
+  const before = plan.laid.slice(0, one.index).findLast(({ step, skipped }) => step.step === 'bath' && !skipped)?.step
+  return job.kind === 'change' && before?.kind === one.step.kind && before.name === one.step.name
+}
+
 export const momentOf = ({ offset, job }: TankJob): number => offset + job.start
 
-const joined = ({ jobs }: Extract<Entry, { kind: 'turns' }>, job: TankJob): Entry => ({
+const joined = ({ jobs }: ManyJobs, job: TankJob): Entry => ({
   kind: 'turns',
   jobs: [...jobs, job],
 })

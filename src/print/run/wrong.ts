@@ -1,4 +1,4 @@
-import { type MishapCard, mishapCard, type Score, type Step } from '../../score/index.js'
+import { type MishapCard, mishapCard, type Step } from '../../score/index.js'
 import { type Code, say, type Writer } from '../../words/index.js'
 import type { Fonts } from '../setting/fonts.js'
 import { type Column, gap, type Piece, rule, stacked, text } from '../setting/pieces.js'
@@ -14,8 +14,7 @@ const ON_PAPER: Readonly<Partial<Record<string, Code>>> = {
 }
 
 /** What to do when something goes wrong with the film still in the dark, in short. */
-export function wrongPieces(fonts: Fonts, score: Score, column: Column, w: Writer): Piece[] {
-  const steps = score.tanks.flatMap(({ tank }) => tank.recipe.steps)
+export function wrongPieces(fonts: Fonts, steps: readonly Step[], column: Column, w: Writer): Piece[] {
   const title = say('sheet.wrong', {}, w)
   return [
     {

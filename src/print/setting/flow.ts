@@ -5,7 +5,7 @@ import { hairline } from './paragraph.js'
 import { type Piece, running } from './pieces.js'
 
 /** Edge of every page, points. */
-export const MARGIN = 46
+export const MARGIN = 36
 /** Kept for the head of every page after the first, and for the foot of each. */
 const HEAD = 26
 const FOOT = 24

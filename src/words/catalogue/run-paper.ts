@@ -1,5 +1,5 @@
 import type { Celsius, Seconds } from '../../kernel/index.js'
-import { counted, uncapital } from '../counted.js'
+import { capital, counted, uncapital } from '../counted.js'
 import type { Writer } from '../writer.js'
 
 /** A window no wider than this is written as its middle and what it may be out, degrees Celsius. */
@@ -21,9 +21,9 @@ export const benchSheetWords = {
     `${w.time(p.length)} from the first pour to the line; hands are busy for ${w.time(p.hands)} of it.`,
   'sheet.zero': (_: object) => 'Zero by the clock',
   'sheet.how': (_: object) =>
-    'Zero is the first drop of the first bath. Take a full minute, and the seconds below are those of your clock. Add each moment to it and pencil the time of day into the box under the moment before you begin; on the right goes when it was really done.',
+    'Zero is the first drop of the first bath; take a full minute. Add each moment to it and pencil the time of day into the box under it before you begin; the box beside is for when it was done.',
   'sheet.late': (_: object) =>
-    'Should a pour slip, let the bath keep its length: move every later moment by what was lost.',
+    'Should a pour slip, the bath keeps its length: move every later moment by what was lost.',
   'sheet.column.bath': (_: object) => 'Bath',
   'sheet.column.time': (_: object) => 'Time',
   'sheet.column.planned': (_: object) => 'Should read',
@@ -42,8 +42,8 @@ export const benchSheetWords = {
   'sheet.goes.bottle': (_: object) => 'own bottle',
   'sheet.goes.away': (_: object) => 'drain',
   'sheet.goes.waste-jug': (_: object) => 'waste jug',
-  'sheet.moments': (_: object) => 'From zero',
   'sheet.jobs': (_: object) => 'To do',
+  'sheet.clock': (_: object) => 'By clock',
   'sheet.done': (_: object) => 'Done at',
   'sheet.care': (p: { cautions: readonly string[] }) => `Take care. ${p.cautions.join(' ')}`,
   'sheet.warnings': (_: object) => 'Take care',
@@ -54,11 +54,13 @@ export const benchSheetWords = {
   'sheet.job.change': (p: Named & { before: string }) => `${p.before} out, ${uncapital(p.name)} in`,
   'sheet.job.refill': (p: Named) => `${p.name}: change the water`,
   'sheet.job.check': (p: Named) => `Read the thermometer in ${uncapital(p.name)}`,
-  'sheet.do.out.bottle': (_: object) => 'Pour out, back into its own bottle.',
-  'sheet.do.out.away': (_: object) => 'Pour out, down the drain.',
-  'sheet.do.out.waste-jug': (_: object) => 'Pour out, into the waste jug.',
+  'sheet.do.out.bottle': (_: object) => 'Out, into its own bottle.',
+  'sheet.do.out.away': (_: object) => 'Out, down the drain.',
+  'sheet.do.out.waste-jug': (_: object) => 'Out, into the waste jug.',
   'sheet.do.pour': (p: { from: number; to: number }, w: Writer) =>
-    `Pour in from ${w.time(p.from)}, full by ${w.time(p.to)}.`,
+    `In from ${w.time(p.from)}, full by ${w.time(p.to)}.`,
+  'sheet.do.refills': (p: { count: number }) =>
+    `${capital(counted(p.count, 'time'))}: pour out at the moment, down the drain, fill again, and turn as it says below.`,
   'sheet.do.tap': (_: object) => 'Knock the bubbles off.',
   'sheet.do.turn-seconds': (p: { seconds: Seconds | number }, w: Writer) => `Turn for ${w.span(p.seconds)}.`,
   'sheet.do.turn-count': (p: { count: number }) => `Turn over ${counted(p.count, 'time')}.`,
