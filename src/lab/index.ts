@@ -14,10 +14,38 @@ export {
 } from './kit/commands.js'
 export type { KitPort, ThermometerCheck, ThermometerKind, ThermometerRecord, ThermometerStatement } from './kit/port.js'
 export { correctedReading, listThermometers } from './kit/queries.js'
+export { correctVessel, keepVessel, listVessels, removeVessel, undoVessel, viewOfVessel } from './kit/vessels.js'
 export { CODE_LIFE_MS, listDevices, noteCode, pairDevice, removeDevice } from './people/commands.js'
 export type { Device, PairingCode, PeoplePort } from './people/port.js'
 export { correctRecipe, getRecipe, keepRecipe, listRecipes, removeRecipe, undoRecipe } from './recipes/commands.js'
 export type { OwnRecipe, RecipesPort } from './recipes/port.js'
+export { correctRoll, takeInRolls, undoRoll } from './rolls/commands.js'
+export { changeRolls, moveRolls, undoBatch } from './rolls/many.js'
+export { changePattern, DEFAULT_PATTERN, reserveNumbers, rollNumbering } from './rolls/numbers.js'
+export {
+  addOrder,
+  addOrderLink,
+  correctOrder,
+  getOrder,
+  handBack,
+  listOrders,
+  orderStanding,
+  removeOrder,
+  revokeOrderLink,
+  undoOrder,
+} from './rolls/orders.js'
+export type { CountedOut, OrderLink, OrdersPort } from './rolls/orders-port.js'
+export type {
+  NumberBlock,
+  RollEvent,
+  RollRecord,
+  RollRevision,
+  RollState,
+  RollsPort,
+  RollsWanted,
+} from './rolls/port.js'
+export { findRolls, getRoll, rollByNumber } from './rolls/queries.js'
+export { keepView, listViews, removeView, viewOfView } from './rolls/views.js'
 export { abandonRun, addRunEvents } from './runs/events.js'
 export { planRun } from './runs/plan.js'
 export type {
@@ -31,9 +59,11 @@ export type {
 export { eventsAfter, getRun, listRuns, runFollowed } from './runs/queries.js'
 export { viewOfEvent } from './runs/shape.js'
 export { judgeRun } from './runs/verdicts.js'
+export type { Stated, StatementsPort } from './statements.js'
 export type { Change, FeedEntry, FeedPort, Rooms, Store, WriteKey } from './store.js'
 export { answerTime, answerView, developingTimeOf, type Question, standingTime } from './times/answer.js'
 export { correctTime, keepTimes, removeTime, undoTime } from './times/commands.js'
+export { correctFilm, keepFilm, listFilms, removeFilm, undoFilm, viewOfFilm } from './times/films.js'
 export { readTable } from './times/paste/index.js'
 export type { TimeRecord, TimeStatement, TimesPort } from './times/port.js'
 export { listTimes } from './times/queries.js'

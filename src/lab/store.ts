@@ -1,10 +1,14 @@
 import type { Instant, Result } from '../kernel/index.js'
+import type { FilmStatement, KeepView, VesselStatement } from '../wire/index.js'
 import type { Context } from './context.js'
 import type { HousePort } from './house/port.js'
 import type { KitPort } from './kit/port.js'
 import type { PeoplePort } from './people/port.js'
 import type { RecipesPort } from './recipes/port.js'
+import type { OrdersPort } from './rolls/orders-port.js'
+import type { RollsPort } from './rolls/port.js'
 import type { RunsPort } from './runs/port.js'
+import type { StatementsPort } from './statements.js'
 import type { TimesPort } from './times/port.js'
 
 /** The ports of all rooms, bound to one bench and one transaction. */
@@ -13,6 +17,11 @@ export interface Rooms {
   readonly kit: KitPort
   readonly recipes: RecipesPort
   readonly runs: RunsPort
+  readonly rolls: RollsPort
+  readonly orders: OrdersPort
+  readonly films: StatementsPort<FilmStatement>
+  readonly vessels: StatementsPort<VesselStatement>
+  readonly views: StatementsPort<KeepView>
   readonly house: HousePort
   readonly people: PeoplePort
   readonly feed: FeedPort
@@ -20,7 +29,17 @@ export interface Rooms {
 
 /** One change as other screens hear of it. */
 export interface Change {
-  readonly kind: 'times' | 'thermometers' | 'recipes' | 'runs' | 'bench' | 'devices'
+  readonly kind:
+    | 'times'
+    | 'thermometers'
+    | 'recipes'
+    | 'runs'
+    | 'rolls'
+    | 'orders'
+    | 'films'
+    | 'vessels'
+    | 'bench'
+    | 'devices'
   readonly subject: string
 }
 export interface FeedEntry extends Change {

@@ -4,6 +4,7 @@ import { openStore } from './index.js'
 import { backupsBehave } from './suite/backups.js'
 import { world } from './suite/house.js'
 import { freshDatabase } from './suite/postgres-server.js'
+import { rollsBehave } from './suite/rolls.js'
 import { roomsBehave } from './suite/rooms.js'
 import { runsBehave } from './suite/runs.js'
 import { writesBehave } from './suite/writes.js'
@@ -12,6 +13,7 @@ const open = async () =>
   expectOk(await openStore({ kind: 'postgres', url: await freshDatabase(inject('postgres')) }, world(91)))
 
 describe('rooms on PostgreSQL', () => roomsBehave(open))
+describe('rolls on PostgreSQL', () => rollsBehave(open))
 describe('runs on PostgreSQL', () => runsBehave(open))
 describe('writes on PostgreSQL', () => writesBehave(open))
 describe('backups on PostgreSQL', () => backupsBehave(open))

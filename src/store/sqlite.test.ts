@@ -4,6 +4,7 @@ import { openStore } from './index.js'
 import { backupsBehave } from './suite/backups.js'
 import { tempFolders } from './suite/folders.js'
 import { world } from './suite/house.js'
+import { rollsBehave } from './suite/rolls.js'
 import { roomsBehave } from './suite/rooms.js'
 import { runsBehave } from './suite/runs.js'
 import { writesBehave } from './suite/writes.js'
@@ -12,6 +13,7 @@ const folder = tempFolders()
 const open = async () => expectOk(await openStore({ kind: 'sqlite', file: `${folder()}/data.db` }, world(90)))
 
 describe('rooms on SQLite', () => roomsBehave(open))
+describe('rolls on SQLite', () => rollsBehave(open))
 describe('runs on SQLite', () => runsBehave(open))
 describe('writes on SQLite', () => writesBehave(open))
 describe('backups on SQLite', () => backupsBehave(open))

@@ -1,16 +1,20 @@
 import type { z } from 'zod'
 import type * as baths from './schemas/baths.js'
 import type * as common from './schemas/common.js'
+import type * as films from './schemas/films.js'
 import type * as house from './schemas/house.js'
 import type * as kit from './schemas/kit.js'
 import type * as mixing from './schemas/mixing.js'
 import type * as negatives from './schemas/negatives.js'
+import type * as orders from './schemas/orders.js'
 import type * as people from './schemas/people.js'
 import type * as plans from './schemas/plans.js'
 import type * as publishing from './schemas/published.js'
 import type * as recipes from './schemas/recipes.js'
+import type * as rolls from './schemas/rolls.js'
 import type * as runs from './schemas/runs.js'
 import type * as times from './schemas/times.js'
+import type * as vessels from './schemas/vessels.js'
 import type * as waste from './schemas/waste.js'
 
 export { ANYBODY, BENCH, OWNER, ROLES, type Role } from './roles.js'
@@ -23,6 +27,7 @@ export {
   type RouteName,
   routes,
 } from './routes.js'
+export type { routesOfRolls } from './routes-of-rolls.js'
 export * as schemas from './schemas/index.js'
 export { published } from './schemas/published.js'
 
@@ -89,4 +94,25 @@ export type SilverQuestion = z.output<typeof waste.SilverQuestion>
 export type SilverAnswer = z.output<typeof waste.SilverAnswer>
 export type FumesQuestion = z.output<typeof waste.FumesQuestion>
 export type FumesAnswer = z.output<typeof waste.FumesAnswer>
+export type RollStatement = z.output<typeof rolls.RollStatement>
+export type RollRecord = z.output<typeof rolls.RollRecord>
+export type RollSummary = z.output<typeof rolls.RollSummary>
+export type RollSummaries = z.output<typeof rolls.RollSummaries>
+export type RollEvent = z.output<typeof rolls.RollEvent>
+export type RollSearch = z.output<typeof rolls.RollSearch>
+export type FindRolls = z.output<typeof rolls.FindRolls>
+export type TakeInRolls = z.output<typeof rolls.TakeInRolls>
+export type MoveRolls = z.output<typeof rolls.MoveRolls>
+export type ChangeRolls = z.output<typeof rolls.ChangeRolls>
+export type RollBatch = z.output<typeof rolls.RollBatch>
+export type NumberBlock = z.output<typeof rolls.NumberBlock>
+export type KeepView = z.output<typeof rolls.KeepView>
+export type SavedView = z.output<typeof rolls.SavedView>
+export type OrderStatement = z.output<typeof orders.OrderStatement>
+export type OrderRecord = z.output<typeof orders.OrderRecord>
+export type OrderStanding = z.output<typeof orders.OrderStanding>
+export type FilmStatement = z.output<typeof films.FilmStatement>
+export type FilmRecord = z.output<typeof films.FilmRecord>
+export type VesselStatement = z.output<typeof vessels.VesselStatement>
+export type VesselRecord = z.output<typeof vessels.VesselRecord>
 export type { SameAsScore } from './schemas/same-as-score.js'

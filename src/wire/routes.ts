@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import { ANYBODY, BENCH, OWNER, type Role } from './roles.js'
+import { routesOfRolls } from './routes-of-rolls.js'
 import { routesOfRuns } from './routes-of-runs.js'
 import { IdParams, Nothing, Paper, Seen } from './schemas/common.js'
 import * as house from './schemas/house.js'
@@ -174,6 +175,7 @@ export const routes = routesOf({
   },
 
   ...routesOfRuns,
+  ...routesOfRolls,
 
   getBench: {
     ...read,

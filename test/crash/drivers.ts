@@ -3,6 +3,7 @@ import type { Ask, Sent } from './asking.js'
 import type { Data } from './data.js'
 import { benchDrivers } from './drivers-bench.js'
 import { peopleDrivers } from './drivers-people.js'
+import { orderDrivers, rollDrivers } from './drivers-rolls.js'
 import { recipeDrivers, runDrivers } from './drivers-runs.js'
 import { thermometerDrivers } from './drivers-thermometers.js'
 import { timeDrivers } from './drivers-times.js'
@@ -32,5 +33,7 @@ export const drivers: { readonly [N in WritingRoute]: Driver } = {
   ...thermometerDrivers,
   ...recipeDrivers,
   ...runDrivers,
+  ...rollDrivers,
+  ...orderDrivers,
   ...peopleDrivers,
 }

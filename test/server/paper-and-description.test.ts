@@ -51,7 +51,7 @@ describe('the description of the interface', () => {
     expect(document.openapi).toMatch(/^3\.1\./)
     expect(document.info).toMatchObject({ title: 'Wetside', version: expect.any(String) })
     for (const [name, route] of Object.entries(routes) as [string, Route][]) {
-      const operation = document.paths[route.path.replace(':id', '{id}')]?.[route.method.toLowerCase()]
+      const operation = document.paths[route.path.replace(/:(\w+)/, '{$1}')]?.[route.method.toLowerCase()]
       expect(operation, name).toMatchObject({ operationId: name, summary: route.summary })
       expect(operation.responses['200'], name).toBeDefined()
       expect(operation.responses['4XX'] ?? operation.responses['4xx'], name).toBeDefined()
@@ -74,6 +74,6 @@ describe('the description of the interface', () => {
   it('is there for people too', async () => {
     const { headers, text } = await served.ask({ url: '/api/docs' })
     expect(headers['content-type']).toContain('text/html')
-    for (const route of Object.values(routes) as Route[]) expect(text).toContain(route.path.replace(':id', '{id}'))
+    for (const route of Object.values(routes) as Route[]) expect(text).toContain(route.path.replace(/:(\w+)/, '{$1}'))
   })
 })

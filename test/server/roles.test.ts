@@ -48,6 +48,41 @@ const expected: Record<RouteName, readonly string[]> = {
   judgeRun: BENCH,
   runSheet: BENCH,
   runRecord: BENCH,
+  findRolls: BENCH,
+  takeInRolls: BENCH,
+  getRoll: BENCH,
+  rollByNumber: BENCH,
+  correctRoll: BENCH,
+  undoRoll: BENCH,
+  moveRolls: BENCH,
+  changeRolls: BENCH,
+  undoRollBatch: BENCH,
+  reserveNumbers: BENCH,
+  rollNumbering: BENCH,
+  changeNumbering: BENCH,
+  listViews: BENCH,
+  keepView: BENCH,
+  removeView: BENCH,
+  listOrders: BENCH,
+  addOrder: BENCH,
+  getOrder: BENCH,
+  correctOrder: BENCH,
+  removeOrder: BENCH,
+  undoOrder: BENCH,
+  handBack: BENCH,
+  makeOrderLink: BENCH,
+  revokeOrderLink: BENCH,
+  orderStanding: ANYBODY,
+  listFilms: BENCH,
+  keepFilm: BENCH,
+  correctFilm: BENCH,
+  removeFilm: BENCH,
+  undoFilm: BENCH,
+  listVessels: BENCH,
+  keepVessel: BENCH,
+  correctVessel: BENCH,
+  removeVessel: BENCH,
+  undoVessel: BENCH,
   getBench: BENCH,
   changeSettings: BENCH,
   openDemo: BENCH,
@@ -62,6 +97,11 @@ const expected: Record<RouteName, readonly string[]> = {
 
 const UNKNOWN = '0190d1c2-0000-7000-8000-000000000000'
 const seen = { seen_revision: 1 }
+
+const ROLL = { film: 'Tarn 100', process: 'black-and-white', format: '135' }
+const ORDER = { person: 'Ida', counted_in: 2 }
+const FILM = { name: 'Tarn 100', process: 'black-and-white' }
+const GRADUATE = { kind: 'graduate', name: 'Small', holds_ml: 100, marked_every_ml: 1 }
 
 /** A body that the schema of the route takes; whether the use case then likes it is not asked here. */
 const bodies: Partial<Record<RouteName, unknown>> = {
@@ -84,14 +124,39 @@ const bodies: Partial<Record<RouteName, unknown>> = {
   addRunEvents: { events: [happened('started', 1)] },
   abandonRun: { reason: 'no film' },
   judgeRun: { tank: 'A', density: 'right' },
+  findRolls: {},
+  takeInRolls: { rolls: [{ statement: ROLL }] },
+  correctRoll: { ...seen, statement: ROLL },
+  undoRoll: seen,
+  moveRolls: { roll_ids: [UNKNOWN], state: 'hung' },
+  changeRolls: { roll_ids: [UNKNOWN], change: { whose: 'Ida' } },
+  reserveNumbers: { count: 3 },
+  changeNumbering: { pattern: '{year}-{n4}' },
+  keepView: { name: 'Mine', look: {} },
+  removeView: seen,
+  addOrder: ORDER,
+  correctOrder: { ...seen, statement: ORDER },
+  removeOrder: seen,
+  undoOrder: seen,
+  handBack: { counted_out: 1 },
+  keepFilm: FILM,
+  correctFilm: { ...seen, statement: FILM },
+  removeFilm: seen,
+  undoFilm: seen,
+  keepVessel: { statement: GRADUATE },
+  correctVessel: { ...seen, statement: GRADUATE },
+  removeVessel: seen,
+  undoVessel: seen,
   changeSettings: { name: 'Cellar', units: 'metric', paper: 'A4', zone: 'UTC' },
   restore: 'not a backup\n',
   pair: { code: 'WRONG', name: 'Phone' },
 }
 
+const queries: Partial<Record<RouteName, string>> = { answerTime: '?at_c=21', rollByNumber: '?number=2026-0001' }
+
 const askedFor = (name: RouteName): Asked => {
   const route: Route = routes[name]
-  const url = route.path.replace(':id', UNKNOWN) + (name === 'answerTime' ? '?at_c=21' : '')
+  const url = route.path.replace(':id', UNKNOWN).replace(':token', UNKNOWN) + (queries[name] ?? '')
   const body = bodies[name] ?? (route.body ? {} : undefined)
   const headers: Record<string, string> = route.bodyFile === undefined ? {} : { 'content-type': route.bodyFile }
   return { method: route.method, url, headers, ...(body === undefined ? {} : { body }) }
@@ -118,7 +183,7 @@ describe('who may call what', () => {
     for (const route of Object.values(routes) as Route[]) expect(isRegistered(route.method, route.path)).toBe(true)
     const known = new Set((Object.values(routes) as Route[]).map((route) => `${route.method} ${route.path}`))
     const described = Object.entries(served.app.swagger().paths ?? {}).flatMap(([path, methods]) =>
-      Object.keys(methods as object).map((method) => `${method.toUpperCase()} ${path.replace('{id}', ':id')}`),
+      Object.keys(methods as object).map((method) => `${method.toUpperCase()} ${path.replace(/\{(\w+)\}/, ':$1')}`),
     )
     expect(described.sort()).toEqual([...known].sort())
   })

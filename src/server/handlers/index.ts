@@ -4,6 +4,7 @@ import { houseHandlers } from './house.js'
 import { kitHandlers } from './kit.js'
 import { peopleHandlers } from './people.js'
 import { recipesHandlers } from './recipes.js'
+import { rollsHandlers } from './rolls.js'
 import { runsHandlers } from './runs.js'
 import { timesHandlers } from './times.js'
 
@@ -13,6 +14,7 @@ export const handlers: Handlers<RouteName> = {
   ...kitHandlers,
   ...recipesHandlers,
   ...runsHandlers,
+  ...rollsHandlers,
   ...houseHandlers,
   ...peopleHandlers,
 }

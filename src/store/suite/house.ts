@@ -1,5 +1,6 @@
 import { celsius, expectOk, type Ids, idsFrom, ok, SeededRandom, SetClock, seconds } from '../../kernel/index.js'
 import type { Bench, Context, Rooms, Store, ThermometerRecord, TimeRecord } from '../../lab/index.js'
+import { furnishRolls } from './roll-samples.js'
 import { eventOf, recipeOf, runOf } from './run-samples.js'
 
 /** Opens a store on empty data; the suites run the same over both engines. */
@@ -131,6 +132,7 @@ export async function furnished(store: Store, at: ReturnType<typeof world>): Pro
     await rooms.runs.append(run, [heard], { state: 'running', startedAt: NOON, endedAt: null })
     const verdict = { tank: 'A', density: 'thin', marks: ['streaks'], note: '' } as const
     await rooms.runs.addVerdict({ ...verdict, marks: [...verdict.marks], id: id(), runId: run, at: NOON, by: 'owner' })
+    await furnishRolls(rooms, at.ids, NOON)
     await rooms.feed.tell({ kind: 'times', subject: film }, NOON)
     await rooms.feed.tell({ kind: 'thermometers', subject: spirit }, NOON + 1)
   })

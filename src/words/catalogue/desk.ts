@@ -8,6 +8,7 @@ import { chartWords, contrastWords, indexWords, stripWords, zonesWords } from '.
 import { pasteWords } from './paste.js'
 import { planWords } from './plan.js'
 import { cardWords, graphWords } from './print.js'
+import { rollsWords } from './rolls.js'
 import { benchSheetWords, runRecordWords } from './run-paper.js'
 import { shelfPagesWords } from './shelf-pages.js'
 import { temperWords } from './temper.js'
@@ -45,4 +46,5 @@ export const deskWords = {
   ...bathLifeWords,
   ...washWords,
   ...wasteWords,
+  ...rollsWords,
 } as const

@@ -2,11 +2,13 @@ import { bathsProblems } from './baths.js'
 import { houseProblems } from './house.js'
 import { interfaceProblems } from './interface.js'
 import { negativesProblems } from './negatives.js'
+import { rollsProblems } from './rolls.js'
 import { runsProblems } from './runs.js'
 import { solutionsProblems } from './solutions.js'
 
 /** Everything else: what is found out at a desk or by the server. New areas belong here unless a running tank needs them. */
 export const deskProblems = {
+  ...rollsProblems,
   ...negativesProblems,
   ...houseProblems,
   ...interfaceProblems,

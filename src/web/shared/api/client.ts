@@ -63,11 +63,19 @@ export type AddClassSetInput = {
   }>
 }
 
+export type AddFilmInput = FilmStatementInput
+
+export type AddOrderInput = OrderStatementInput
+
 export type AddRunEventsInput = {
   events: RunEventInput[]
 }
 
 export type AddThermometerInput = ThermometerStatementInput
+
+export type AddVesselInput = {
+  statement: VesselStatementInput
+}
 
 export type Agitation = {
   kind: 'none'
@@ -324,6 +332,19 @@ export type BenchView = {
   role: 'owner' | 'device'
 }
 
+export type ChangeRollsInput = {
+  roll_ids: IdInput[]
+  change: {
+    film?: string
+    process?: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+    whose?: string | null
+    exposure_index?: number | null
+    treatment?: TreatmentInput
+    due?: LocalDateInput | null
+    order_id?: IdInput | null
+  }
+}
+
 export type ClassSetResult = {
   set_id: Id
   true_c: number
@@ -337,9 +358,24 @@ export type ClassSetResult = {
   }>
 }
 
+export type CorrectFilmInput = {
+  seen_revision: number
+  statement: FilmStatementInput
+}
+
+export type CorrectOrderInput = {
+  seen_revision: number
+  statement: OrderStatementInput
+}
+
 export type CorrectRecipeInput = {
   seen_revision: number
   statement: RecipeStatementInput
+}
+
+export type CorrectRollInput = {
+  seen_revision: number
+  statement: RollStatementInput
 }
 
 export type CorrectThermometerInput = {
@@ -350,6 +386,11 @@ export type CorrectThermometerInput = {
 export type CorrectTimeInput = {
   seen_revision: number
   statement: TimeStatementInput
+}
+
+export type CorrectVesselInput = {
+  seen_revision: number
+  statement: VesselStatementInput
 }
 
 export type DemoResult = {
@@ -375,6 +416,66 @@ export type Equivalent = {
   high: number
 }
 
+export type FilmRecord = {
+  name: string
+  process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+  tolerance: FilmTolerance
+  fixing: 'ordinary' | 'fast-using'
+  remarks: Array<'found' | 'expired' | 'infrared' | 'carbon-backing' | 'chromogenic'>
+  drying_s: number | null
+  keeping: string
+  note: string
+  id: Id
+  revision: number
+  saved_at: Instant
+  removed: boolean
+}
+
+export type FilmRecords = {
+  films: FilmRecord[]
+}
+
+export type FilmStatementInput = {
+  name: string
+  process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+  tolerance?: FilmToleranceInput
+  fixing?: 'ordinary' | 'fast-using'
+  remarks?: Array<'found' | 'expired' | 'infrared' | 'carbon-backing' | 'chromogenic'>
+  drying_s?: number | null
+  keeping?: string
+  note?: string
+}
+
+export type FilmTolerance = {
+  in: 'percent'
+  down: number
+  up: number
+} | {
+  in: 'contrast'
+  down: number
+  up: number
+}
+
+export type FilmToleranceInput = {
+  in: 'percent'
+  down: number
+  up: number
+} | {
+  in: 'contrast'
+  down: number
+  up: number
+}
+
+export type FindRollsInput = {
+  look?: RollSearchInput
+  after?: string | null
+  most?: number
+}
+
+export type HandBackInput = {
+  counted_out: number
+}
+
 export type Health = {
   status: 'ready'
   engine: 'sqlite' | 'postgres'
@@ -390,6 +491,9 @@ export type IdInput = string
 /** UTC, ISO 8601, milliseconds. */
 export type Instant = string
 
+/** UTC, ISO 8601, milliseconds. */
+export type InstantInput = string
+
 export type JudgeRunInput = {
   tank: string
   density: 'thin' | 'right' | 'dense' | null
@@ -404,6 +508,11 @@ export type KeepRecipeInput = {
 
 export type KeepTimesInput = {
   times: TimeStatementInput[]
+}
+
+export type KeepViewInput = {
+  name: string
+  look: RollSearchInput
 }
 
 export type KeptEvent = {
@@ -422,6 +531,42 @@ export type LengthInput = {
   origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
 }
 
+/** A day where the bench is. */
+export type LocalDate = string
+
+/** A day where the bench is. */
+export type LocalDateInput = string
+
+export type MakeOrderLinkInput = {
+  days?: number
+}
+
+export type MoveRollsInput = {
+  roll_ids: IdInput[]
+  state: 'taken-in' | 'loaded' | 'developed' | 'hung' | 'sleeved' | 'scanned' | 'handed-back' | 'lost' | 'ruined'
+  run_id?: IdInput | null
+  hook?: string
+  reason?: string
+  at?: InstantInput | null
+}
+
+export type NumberBlock = {
+  block_id: Id
+  first: number
+  last: number
+  numbers: string[]
+}
+
+/** {year} and {n}, {n4} with four digits: {year}-{n4} makes 2026-0017. */
+export type NumberPattern = {
+  pattern: string
+}
+
+/** {year} and {n}, {n4} with four digits: {year}-{n4} makes 2026-0017. */
+export type NumberPatternInput = {
+  pattern: string
+}
+
 export type OnReel = {
   film: string
   exposure_index: number | null
@@ -432,6 +577,57 @@ export type OnReelInput = {
   film: string
   exposure_index?: number | null
   label?: string
+}
+
+export type OrderLink = {
+  id: Id
+  token: string
+  expires_at: Instant
+}
+
+export type OrderRecord = {
+  person: string
+  contact: string
+  counted_in: number
+  due: LocalDate | null
+  deposit: string
+  agreed_on_loss: string
+  note: string
+  id: Id
+  revision: number
+  saved_at: Instant
+  removed: boolean
+  rolls: RollSummary[]
+  counted_out: number | null
+  links: Array<{
+    id: Id
+    made_at: Instant
+    expires_at: Instant
+    revoked: boolean
+  }>
+}
+
+export type OrderRecords = {
+  orders: OrderRecord[]
+}
+
+export type OrderStanding = {
+  rolls: Array<{
+    number: string
+    state: 'taken-in' | 'loaded' | 'developed' | 'hung' | 'sleeved' | 'scanned' | 'handed-back' | 'lost' | 'ruined'
+    sentence: string
+  }>
+  ready: boolean
+}
+
+export type OrderStatementInput = {
+  person: string
+  contact?: string
+  counted_in: number
+  due?: LocalDateInput | null
+  deposit?: string
+  agreed_on_loss?: string
+  note?: string
 }
 
 export type PairingCode = {
@@ -445,6 +641,12 @@ export type PairInput = {
   code: string
   name: string
 }
+
+/** A year, a month, a day, or a season (ISO 8601-2: 2026-22 is a summer). */
+export type PartialDate = string
+
+/** A year, a month, a day, or a season (ISO 8601-2: 2026-22 is a summer). */
+export type PartialDateInput = string
 
 export type PastedReading = {
   lines: Array<{
@@ -555,10 +757,143 @@ export type RecipeStatementInput = {
   about: string
 }
 
+export type ReserveNumbersInput = {
+  count: number
+}
+
 export type RestoreResult = {
   tables: number
   rows: number
   data_version: number
+}
+
+export type RollBatch = {
+  batch_id: Id
+  rolls: RollSummary[]
+}
+
+export type RollEvent = {
+  id: Id
+  at: Instant
+  by: string
+  state: 'taken-in' | 'loaded' | 'developed' | 'hung' | 'sleeved' | 'scanned' | 'handed-back' | 'lost' | 'ruined'
+  run_id: Id | null
+  hook: string
+  reason: string
+  batch_id: Id | null
+  retracted: boolean
+}
+
+export type RollRecord = {
+  film: string
+  process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+  format: '110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'
+  frames: number | null
+  sheets: number
+  whose: string | null
+  exposure_index: number | null
+  treatment: Treatment
+  exposed: PartialDate | null
+  expired_since: PartialDate | null
+  remarks: Array<'found' | 'expired' | 'infrared' | 'carbon-backing' | 'chromogenic'>
+  due: LocalDate | null
+  note: string
+  id: Id
+  number: string
+  twin: number | null
+  order_id: Id | null
+  revision: number
+  taken_in_at: Instant
+  state: 'taken-in' | 'loaded' | 'developed' | 'hung' | 'sleeved' | 'scanned' | 'handed-back' | 'lost' | 'ruined'
+  state_at: Instant
+  run_id: Id | null
+  hook: string
+  history: RollEvent[]
+}
+
+export type RollRecords = {
+  rolls: RollRecord[]
+}
+
+export type RollSearch = {
+  words: string
+  state: Array<'taken-in' | 'loaded' | 'developed' | 'hung' | 'sleeved' | 'scanned' | 'handed-back' | 'lost' | 'ruined'>
+  film: string
+  whose: string
+  process: 'black-and-white' | 'colour-negative' | 'colour-reversal' | null
+  due_by: LocalDate | null
+  taken_in_from: LocalDate | null
+  taken_in_to: LocalDate | null
+  order_id: Id | null
+}
+
+export type RollSearchInput = {
+  words?: string
+  state?:
+    | Array<'taken-in'
+    | 'loaded'
+    | 'developed'
+    | 'hung'
+    | 'sleeved'
+    | 'scanned'
+    | 'handed-back'
+    | 'lost'
+    | 'ruined'>
+  film?: string
+  whose?: string
+  process?: 'black-and-white' | 'colour-negative' | 'colour-reversal' | null
+  due_by?: LocalDateInput | null
+  taken_in_from?: LocalDateInput | null
+  taken_in_to?: LocalDateInput | null
+  order_id?: IdInput | null
+}
+
+export type RollStatementInput = {
+  film: string
+  process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+  format: '110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'
+  frames?: number | null
+  sheets?: number
+  whose?: string | null
+  exposure_index?: number | null
+  treatment?: TreatmentInput
+  exposed?: PartialDateInput | null
+  expired_since?: PartialDateInput | null
+  remarks?: Array<'found' | 'expired' | 'infrared' | 'carbon-backing' | 'chromogenic'>
+  due?: LocalDateInput | null
+  note?: string
+}
+
+export type RollSummaries = {
+  rolls: RollSummary[]
+  found: number
+  next: string | null
+}
+
+export type RollSummary = {
+  film: string
+  process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+  format: '110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'
+  frames: number | null
+  sheets: number
+  whose: string | null
+  exposure_index: number | null
+  treatment: Treatment
+  exposed: PartialDate | null
+  expired_since: PartialDate | null
+  remarks: Array<'found' | 'expired' | 'infrared' | 'carbon-backing' | 'chromogenic'>
+  due: LocalDate | null
+  note: string
+  id: Id
+  number: string
+  twin: number | null
+  order_id: Id | null
+  revision: number
+  taken_in_at: Instant
+  state: 'taken-in' | 'loaded' | 'developed' | 'hung' | 'sleeved' | 'scanned' | 'handed-back' | 'lost' | 'ruined'
+  state_at: Instant
+  run_id: Id | null
+  hook: string
 }
 
 export type Run = {
@@ -990,6 +1325,17 @@ export type RunVerdict = {
   stands: boolean
 }
 
+export type SavedView = {
+  id: Id
+  revision: number
+  name: string
+  look: RollSearch
+}
+
+export type SavedViews = {
+  views: SavedView[]
+}
+
 export type SettingsInput = {
   name: string
   units: 'metric' | 'us'
@@ -1005,6 +1351,17 @@ export type SheetPoint = {
 export type SheetPointInput = {
   temperature_c: number
   time_s: number
+}
+
+export type TakeInRollsInput = {
+  order_id?: IdInput | null
+  rolls: Array<{
+    statement: RollStatementInput
+    number?: {
+      block_id: IdInput
+      n: number
+    } | null
+  }>
 }
 
 export type TankConditions = {
@@ -1265,6 +1622,26 @@ export type TodayView = {
   }>
 }
 
+export type Treatment = {
+  as: 'normal'
+} | {
+  as: 'index'
+  index: number
+} | {
+  as: 'contrast'
+  contrast: number
+}
+
+export type TreatmentInput = {
+  as: 'normal'
+} | {
+  as: 'index'
+  index: number
+} | {
+  as: 'contrast'
+  contrast: number
+}
+
 export type Turn = {
   by: 'seconds'
   seconds: number
@@ -1281,6 +1658,74 @@ export type TurnInput = {
   by: 'inversions'
   count: number
   secondsEach: number
+}
+
+export type VesselRecord = {
+  id: Id
+  revision: number
+  saved_at: Instant
+  removed: boolean
+  statement: VesselStatement
+}
+
+export type VesselRecords = {
+  vessels: VesselRecord[]
+}
+
+export type VesselStatement = {
+  kind: 'tank'
+  name: string
+  moved: 'inversion' | 'rotary'
+  material: 'steel' | 'plastic' | 'glass'
+  holds: Array<{
+    format: '110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'
+    reels: number
+    covers_ml: number
+  }>
+  warmth_g: number | null
+  time_constant_s: number | null
+  note: string
+} | {
+  kind: 'reel'
+  name: string
+  formats: Array<'110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'>
+  material: 'steel' | 'plastic' | 'glass'
+  wet_at: Instant | null
+  note: string
+} | {
+  kind: 'graduate' | 'syringe'
+  name: string
+  holds_ml: number
+  marked_every_ml: number
+  note: string
+}
+
+export type VesselStatementInput = {
+  kind: 'tank'
+  name: string
+  moved: 'inversion' | 'rotary'
+  material: 'steel' | 'plastic' | 'glass'
+  holds: Array<{
+    format: '110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'
+    reels: number
+    covers_ml: number
+  }>
+  warmth_g?: number | null
+  time_constant_s?: number | null
+  note?: string
+} | {
+  kind: 'reel'
+  name: string
+  formats: Array<'110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'>
+  material: 'steel' | 'plastic' | 'glass'
+  wet_at?: InstantInput | null
+  note?: string
+} | {
+  kind: 'graduate' | 'syringe'
+  name: string
+  holds_ml: number
+  marked_every_ml: number
+  note?: string
 }
 
 export type RemoveTimeBody = {
@@ -1350,6 +1795,46 @@ export type RunSheetQuery = {
 
 export type RunRecordQuery = {
   paper?: 'A4' | 'Letter'
+}
+
+export type RollByNumberQuery = {
+  number: string
+}
+
+export type UndoRollBody = {
+  seen_revision: number
+}
+
+export type UndoRollBatchBody = Record<string, never>
+
+export type RemoveViewBody = {
+  seen_revision: number
+}
+
+export type RemoveOrderBody = {
+  seen_revision: number
+}
+
+export type UndoOrderBody = {
+  seen_revision: number
+}
+
+export type RevokeOrderLinkBody = Record<string, never>
+
+export type RemoveFilmBody = {
+  seen_revision: number
+}
+
+export type UndoFilmBody = {
+  seen_revision: number
+}
+
+export type RemoveVesselBody = {
+  seen_revision: number
+}
+
+export type UndoVesselBody = {
+  seen_revision: number
 }
 
 export type OpenDemoBody = Record<string, never>
@@ -1489,6 +1974,130 @@ export const abandonRun = (id: string, body: AbandonRunInput) =>
 /** Says what the negatives of a tank look like; a later word corrects an earlier one. */
 export const judgeRun = (id: string, body: JudgeRunInput) =>
   send<Run>('POST', `/api/runs/${encodeURIComponent(id)}/verdicts`, { body })
+
+/** Rolls by words, state, film, person and dates, newest number first, a page at a time. */
+export const findRolls = (body: FindRollsInput) => send<RollSummaries>('POST', '/api/rolls/find', { body })
+
+/** Takes rolls in: each gets its number, all of them or none. */
+export const takeInRolls = (body: TakeInRollsInput) => send<RollRecords>('POST', '/api/rolls', { body })
+
+/** One roll with its way. */
+export const getRoll = (id: string) => send<RollRecord>('GET', `/api/rolls/${encodeURIComponent(id)}`)
+
+/** Corrects what is said of a roll; the old words stay on record. */
+export const correctRoll = (id: string, body: CorrectRollInput) =>
+  send<RollRecord>('PUT', `/api/rolls/${encodeURIComponent(id)}`, { body })
+
+/** A roll by the number on its sticker. */
+export const rollByNumber = (query: RollByNumberQuery) =>
+  send<RollRecord>('GET', address('/api/rolls/by-number', query))
+
+/** Goes back to the state before the last change. */
+export const undoRoll = (id: string, body: UndoRollBody) =>
+  send<RollRecord>('POST', `/api/rolls/${encodeURIComponent(id)}/undo`, { body })
+
+/** A step on the way for one roll or many: all of them or none. */
+export const moveRolls = (body: MoveRollsInput) => send<RollBatch>('POST', '/api/rolls/move', { body })
+
+/** The same words changed on many rolls: all of them or none. */
+export const changeRolls = (body: ChangeRollsInput) => send<RollBatch>('POST', '/api/rolls/change', { body })
+
+/** Takes back what was done to many rolls at once. */
+export const undoRollBatch = (id: string, body: UndoRollBatchBody) =>
+  send<RollBatch>('POST', `/api/roll-batches/${encodeURIComponent(id)}/undo`, { body })
+
+/** Keeps numbers for this device, to give while it is away. */
+export const reserveNumbers = (body: ReserveNumbersInput) =>
+  send<NumberBlock>('POST', '/api/roll-numbers/reserve', { body })
+
+/** How rolls are numbered. */
+export const rollNumbering = () => send<NumberPattern>('GET', '/api/roll-numbers')
+
+/** Changes how further rolls are numbered. */
+export const changeNumbering = (body: NumberPatternInput) => send<NumberPattern>('PUT', '/api/roll-numbers', { body })
+
+/** Searches that were saved. */
+export const listViews = () => send<SavedViews>('GET', '/api/roll-views')
+
+/** Saves a search. */
+export const keepView = (body: KeepViewInput) => send<SavedView>('POST', '/api/roll-views', { body })
+
+/** Removes a saved search. */
+export const removeView = (id: string, body: RemoveViewBody) =>
+  send<SavedView>('DELETE', `/api/roll-views/${encodeURIComponent(id)}`, { body })
+
+/** Orders, newest first. */
+export const listOrders = () => send<OrderRecords>('GET', '/api/orders')
+
+/** Notes an order. */
+export const addOrder = (body: AddOrderInput) => send<OrderRecord>('POST', '/api/orders', { body })
+
+/** One order with its rolls. */
+export const getOrder = (id: string) => send<OrderRecord>('GET', `/api/orders/${encodeURIComponent(id)}`)
+
+/** Corrects an order. */
+export const correctOrder = (id: string, body: CorrectOrderInput) =>
+  send<OrderRecord>('PUT', `/api/orders/${encodeURIComponent(id)}`, { body })
+
+/** Removes an order that has no rolls; undo brings it back. */
+export const removeOrder = (id: string, body: RemoveOrderBody) =>
+  send<OrderRecord>('DELETE', `/api/orders/${encodeURIComponent(id)}`, { body })
+
+/** Goes back to the state before the last change. */
+export const undoOrder = (id: string, body: UndoOrderBody) =>
+  send<OrderRecord>('POST', `/api/orders/${encodeURIComponent(id)}/undo`, { body })
+
+/** Hands an order back when the count is right. */
+export const handBack = (id: string, body: HandBackInput) =>
+  send<OrderRecord>('POST', `/api/orders/${encodeURIComponent(id)}/hand-back`, { body })
+
+/** Makes a private link that shows how far the order is; its token is shown once. */
+export const makeOrderLink = (id: string, body: MakeOrderLinkInput) =>
+  send<OrderLink>('POST', `/api/orders/${encodeURIComponent(id)}/links`, { body })
+
+/** Withdraws a link. */
+export const revokeOrderLink = (id: string, body: RevokeOrderLinkBody) =>
+  send<OrderRecord>('POST', `/api/order-links/${encodeURIComponent(id)}/revoke`, { body })
+
+/** How far the rolls of an order are, in words; nothing else. */
+export const orderStanding = (token: string) =>
+  send<OrderStanding>('GET', `/api/order-links/${encodeURIComponent(token)}`)
+
+/** Films and what is kept of each. */
+export const listFilms = () => send<FilmRecords>('GET', '/api/films')
+
+/** Keeps a film. */
+export const keepFilm = (body: AddFilmInput) => send<FilmRecord>('POST', '/api/films', { body })
+
+/** Corrects what is kept of a film. */
+export const correctFilm = (id: string, body: CorrectFilmInput) =>
+  send<FilmRecord>('PUT', `/api/films/${encodeURIComponent(id)}`, { body })
+
+/** Removes a film; undo brings it back. */
+export const removeFilm = (id: string, body: RemoveFilmBody) =>
+  send<FilmRecord>('DELETE', `/api/films/${encodeURIComponent(id)}`, { body })
+
+/** Goes back to the state before the last change. */
+export const undoFilm = (id: string, body: UndoFilmBody) =>
+  send<FilmRecord>('POST', `/api/films/${encodeURIComponent(id)}/undo`, { body })
+
+/** Tanks, reels, graduates and syringes. */
+export const listVessels = () => send<VesselRecords>('GET', '/api/vessels')
+
+/** Adds a tank, a reel, a graduate or a syringe. */
+export const keepVessel = (body: AddVesselInput) => send<VesselRecord>('POST', '/api/vessels', { body })
+
+/** Corrects what is said of it. */
+export const correctVessel = (id: string, body: CorrectVesselInput) =>
+  send<VesselRecord>('PUT', `/api/vessels/${encodeURIComponent(id)}`, { body })
+
+/** Removes it; undo brings it back. */
+export const removeVessel = (id: string, body: RemoveVesselBody) =>
+  send<VesselRecord>('DELETE', `/api/vessels/${encodeURIComponent(id)}`, { body })
+
+/** Goes back to the state before the last change. */
+export const undoVessel = (id: string, body: UndoVesselBody) =>
+  send<VesselRecord>('POST', `/api/vessels/${encodeURIComponent(id)}/undo`, { body })
 
 /** The bench, its settings and who is asking. */
 export const getBench = () => send<BenchView>('GET', '/api/bench')

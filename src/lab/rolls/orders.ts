@@ -1,0 +1,142 @@
+import { failed, instantText, ok, problem, type Result } from '../../kernel/index.js'
+import type { OrderStanding, OrderStatement, OrderRecord as View } from '../../wire/index.js'
+import type { Context } from '../context.js'
+import { type Stated, standingOf, statementCommands } from '../statements.js'
+import type { Rooms } from '../store.js'
+import { step } from './many.js'
+import type { OrderLink } from './orders-port.js'
+import type { RollRecord, RollState } from './port.js'
+import { summaryOf } from './shape.js'
+
+const commands = statementCommands<OrderStatement>({
+  what: 'order',
+  feed: 'orders',
+  port: (rooms) => rooms.orders,
+  wrong: () => null,
+})
+
+/** Rolls that are neither handed back nor gone: those that a count must find. */
+const here = (rolls: readonly RollRecord[]): RollRecord[] =>
+  rolls.filter(({ state }) => state !== 'handed-back' && state !== 'lost' && state !== 'ruined')
+
+async function viewOf(rooms: Rooms, order: Stated<OrderStatement>): Promise<View> {
+  const links = await rooms.orders.links([order.id])
+  const [counted] = await rooms.orders.countsOut([order.id])
+  return {
+    ...order.statement,
+    ...standingOf(order),
+    rolls: (await rooms.rolls.ofOrder(order.id)).map(summaryOf),
+    counted_out: counted?.count ?? null,
+    links: links.map(({ id, madeAt, expiresAt, revokedAt }) => ({
+      id,
+      made_at: instantText(madeAt),
+      expires_at: instantText(expiresAt),
+      revoked: revokedAt !== null,
+    })),
+  }
+}
+
+const shown = async (rooms: Rooms, done: Result<Stated<OrderStatement>>): Promise<Result<View>> =>
+  done.ok ? ok(await viewOf(rooms, done.value)) : done
+
+export const addOrder = async (context: Context, rooms: Rooms, statement: OrderStatement) =>
+  shown(rooms, await commands.keep(context, rooms, statement))
+export const correctOrder = async (
+  context: Context,
+  rooms: Rooms,
+  id: string,
+  seen: number,
+  statement: OrderStatement,
+) => shown(rooms, await commands.correct(context, rooms, id, seen, statement))
+/** An order that still has rolls stays: they would belong to nobody. */
+export async function removeOrder(context: Context, rooms: Rooms, id: string, seen: number): Promise<Result<View>> {
+  const rolls = await rooms.rolls.ofOrder(id)
+  if (rolls.length > 0) return failed(problem('order.has-rolls', { count: rolls.length }))
+  return shown(rooms, await commands.remove(context, rooms, id, seen))
+}
+export const undoOrder = async (context: Context, rooms: Rooms, id: string, seen: number) =>
+  shown(rooms, await commands.undo(context, rooms, id, seen))
+
+/** Newest first. */
+export async function listOrders(rooms: Rooms): Promise<{ orders: View[] }> {
+  const orders: View[] = []
+  for (const order of (await rooms.orders.all()).reverse()) orders.push(await viewOf(rooms, order))
+  return { orders }
+}
+
+export async function getOrder(rooms: Rooms, id: string): Promise<Result<View>> {
+  return shown(rooms, await commands.standing(rooms, id))
+}
+
+/** Hands an order back. What is counted must be what is here; a mismatch stops it, with both numbers. */
+export async function handBack(context: Context, rooms: Rooms, id: string, counted: number): Promise<Result<View>> {
+  const order = await commands.standing(rooms, id)
+  if (!order.ok) return order
+  const rolls = await rooms.rolls.hold(here(await rooms.rolls.ofOrder(id)).map((roll) => roll.id))
+  const due = here(rolls)
+  if (due.length === 0) return failed(problem('order.nothing-here', { person: order.value.statement.person }))
+  if (counted !== due.length)
+    return failed(problem('order.count-mismatch', { counted, expected: due.length }, 'counted_out'))
+  const early = due.find(({ state }) => state === 'loaded' || state === 'taken-in')
+  if (early !== undefined)
+    return failed(problem('order.not-developed', { number: early.number.text, state: early.state }))
+  const at = context.clock.now()
+  if ((await rooms.orders.countOut({ orderId: id, count: counted, at, by: context.actor.id })) === 'there')
+    return failed(problem('order.counted-before', {}))
+  const taken = { state: 'handed-back' as const, run_id: null, hook: '', reason: '', at, batchId: null, retracts: null }
+  for (const roll of due) await step(context, rooms, roll, { ...taken, at: Math.max(at, roll.stateAt + 1) })
+  await rooms.feed.tell({ kind: 'orders', subject: id }, at)
+  return ok(await viewOf(rooms, order.value))
+}
+
+const DAY_MS = 86_400_000
+
+/** Notes a private link by the hash of its token, which alone is kept. */
+export async function addOrderLink(
+  context: Context,
+  rooms: Rooms,
+  asked: { readonly orderId: string; readonly tokenHash: string; readonly days: number },
+): Promise<Result<OrderLink>> {
+  const order = await commands.standing(rooms, asked.orderId)
+  if (!order.ok) return order
+  const madeAt = context.clock.now()
+  const link: OrderLink = {
+    id: context.ids.next(),
+    orderId: asked.orderId,
+    tokenHash: asked.tokenHash,
+    madeAt,
+    expiresAt: madeAt + asked.days * DAY_MS,
+    revokedAt: null,
+  }
+  await rooms.orders.addLink(link)
+  await rooms.feed.tell({ kind: 'orders', subject: link.orderId }, madeAt)
+  return ok(link)
+}
+
+export async function revokeOrderLink(context: Context, rooms: Rooms, linkId: string): Promise<Result<View>> {
+  const link = await rooms.orders.link(linkId)
+  if (link === null) return failed(problem('record.not-found', { what: 'link', id: linkId }))
+  await rooms.orders.revokeLink(linkId, context.clock.now())
+  await rooms.feed.tell({ kind: 'orders', subject: link.orderId }, context.clock.now())
+  return getOrder(rooms, link.orderId)
+}
+
+/** How far rolls are, in words: all that a link shows. One that is unknown, expired or revoked shows nothing. */
+export async function orderStanding(
+  context: Context,
+  rooms: Rooms,
+  tokenHash: string,
+  say: (state: RollState) => string,
+): Promise<Result<OrderStanding>> {
+  const link = await rooms.orders.linkByHash(tokenHash)
+  const live = link !== null && link.revokedAt === null && link.expiresAt > context.clock.now()
+  const order = live ? await commands.standing(rooms, link.orderId) : null
+  if (order === null || !order.ok) return failed(problem('order.link-dead', {}))
+  const rolls = await rooms.rolls.ofOrder(order.value.id)
+  return ok({
+    rolls: rolls.map(({ number, state }) => ({ number: number.text, state, sentence: say(state) })),
+    ready:
+      rolls.length > 0 &&
+      rolls.every(({ state }) => ['sleeved', 'scanned', 'handed-back', 'lost', 'ruined'].includes(state)),
+  })
+}

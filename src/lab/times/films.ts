@@ -1,0 +1,29 @@
+import type { FilmStatement, FilmRecord as View } from '../../wire/index.js'
+import { nameTaken, type Stated, standingOf, statementCommands } from '../statements.js'
+import type { Rooms } from '../store.js'
+
+const commands = statementCommands<FilmStatement>({
+  what: 'film',
+  feed: 'films',
+  port: (rooms) => rooms.films,
+  wrong: (statement, others) =>
+    nameTaken(
+      'film',
+      statement.name,
+      others.map((other) => other.statement.name),
+      'name',
+    ),
+})
+
+export const viewOfFilm = (film: Stated<FilmStatement>): View => ({ ...film.statement, ...standingOf(film) })
+
+export const { keep: keepFilm, correct: correctFilm, remove: removeFilm, undo: undoFilm } = commands
+
+/** Films in the order of their names. */
+export async function listFilms(rooms: Rooms): Promise<{ films: View[] }> {
+  const films = (await rooms.films.all()).map(viewOfFilm)
+  return { films: films.sort((a, b) => byName(a.name, b.name)) }
+}
+
+const names = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
+const byName = (a: string, b: string): number => names.compare(a, b)

@@ -1,0 +1,42 @@
+import { type ExpressionBuilder, sql } from 'kysely'
+import type { RollRecord, RollsWanted } from '../../lab/index.js'
+import type { Db, Schema } from '../schema.js'
+import { rollRecord, searchKey } from './rolls-rows.js'
+
+/** Rolls as they are looked for: newest number first, a page at a time, and how many there are in all. */
+export async function findRolls(
+  db: Db,
+  bench: string,
+  wanted: RollsWanted,
+): Promise<{ rolls: RollRecord[]; found: number }> {
+  const all = db
+    .selectFrom('rolls')
+    .where('bench_id', '=', bench)
+    .where((e) => e.and(conditions(e, wanted)))
+  const { found } = await all.select((e) => e.fn.countAll<number>().as('found')).executeTakeFirstOrThrow()
+  const { after } = wanted
+  const page =
+    after === null
+      ? all
+      : all.where((e) => e.or([e('year', '<', after.year), e.and([e('year', '=', after.year), e('n', '<', after.n)])]))
+  const rows = await page.selectAll().orderBy('year', 'desc').orderBy('n', 'desc').limit(wanted.most).execute()
+  return { rolls: rows.map(rollRecord), found: Number(found) }
+}
+
+function conditions(e: ExpressionBuilder<Schema, 'rolls'>, wanted: RollsWanted) {
+  const words = searchKey(wanted.words).split(/\s+/).filter(Boolean)
+  return [
+    ...words.map((word) => e(sql<string>`searched`, 'like', sql<string>`${containing(word)} escape '\\'`)),
+    ...(wanted.state.length > 0 ? [e('state', 'in', wanted.state)] : []),
+    ...(wanted.film === '' ? [] : [e('film_key', '=', searchKey(wanted.film))]),
+    ...(wanted.whose === '' ? [] : [e('whose_key', '=', searchKey(wanted.whose))]),
+    ...(wanted.process === null ? [] : [e('process', '=', wanted.process)]),
+    ...(wanted.due_by === null ? [] : [e('due', '<=', wanted.due_by)]),
+    ...(wanted.order_id === null ? [] : [e('order_id', '=', wanted.order_id)]),
+    ...(wanted.takenInFrom === null ? [] : [e('taken_in_at', '>=', wanted.takenInFrom)]),
+    ...(wanted.takenInBefore === null ? [] : [e('taken_in_at', '<', wanted.takenInBefore)]),
+  ]
+}
+
+/** A pattern for what contains a word as it stands, signs and all. */
+const containing = (word: string): string => `%${word.replaceAll(/[\\%_]/g, (sign) => `\\${sign}`)}%`
