@@ -17,8 +17,8 @@ export interface SharedTime {
 const STEP_S = 15
 
 /**
- * One time for films that want different ones: the time whose largest departure, as a ratio, is smallest (the
- * geometric mean of the shortest and the longest wanted), rounded to 15 s. Refused when that departs from any of
+ * One time for films that want different ones: the time whose largest departure, as a part of the time wanted, is
+ * smallest (the harmonic mean of the shortest and the longest: both then depart by as much), rounded to 15 s. Refused when that departs from any of
  * them by more than its tolerance; then they do not share a tank.
  */
 export function sharedTime(films: readonly Wanted[]): Result<SharedTime> {
@@ -26,7 +26,7 @@ export function sharedTime(films: readonly Wanted[]): Result<SharedTime> {
   const shortest = Math.min(...times)
   const longest = Math.max(...times)
   if (!(shortest > 0 && Number.isFinite(longest))) return failed(problem('loads.no-films', { count: films.length }))
-  const time = seconds(Math.max(STEP_S, Math.round(Math.sqrt(shortest * longest) / STEP_S) * STEP_S))
+  const time = seconds(Math.max(STEP_S, Math.round((2 * shortest * longest) / (shortest + longest) / STEP_S) * STEP_S))
   const departures = times.map((wanted) => time / wanted - 1)
   const strayed = films.findIndex((film, i) => beyond(departures[i] as number, film.tolerance))
   if (strayed === -1) return ok({ time, departures })

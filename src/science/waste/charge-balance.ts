@@ -1,4 +1,4 @@
-import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { type Failed, failed, ok, problem, type Result } from '../../kernel/index.js'
 import { brent } from '../fitting/index.js'
 import { refusedOutside } from '../range.js'
 
@@ -43,20 +43,24 @@ export function formsAt(acid: Acid, pH: number): number[] {
 export const chargeAt = (acid: Acid, pH: number): number =>
   formsAt(acid, pH).reduce((sum, part, protonsLost) => sum + part * protonsLost, 0)
 
+/** Null, or why a solution cannot be: molarities 0 to 20, charges of −40 to 40 mol/L. */
+export function solutionRefused({ acids, spectators }: Solution): Failed | null {
+  const most = { low: 0, high: 20 }
+  for (const { molarity } of acids) {
+    const refused = refusedOutside('waste.bad-value', 'A molarity', molarity, most)
+    if (refused) return refused
+  }
+  const range = { low: -40, high: 40 }
+  return refusedOutside('waste.bad-value', 'Charge of spectator ions in mol/L', spectators, range)
+}
+
 /**
  * pH at which the charges of a solution balance, activities taken as concentrations (a few tenths off in strong baths).
  * Monotone in pH, so there is one. Refused when no pH from −1 to 15 balances. Found by Brent's method; cost grows with
  * the acids. A litre with 0.1665 mol of acetic acid and nothing else: 2.77.
  */
 export function pHOf(solution: Solution): Result<number> {
-  for (const { molarity } of solution.acids) {
-    const refused = refusedOutside('waste.bad-value', 'A molarity', molarity, { low: 0, high: 20 })
-    if (refused) return refused
-  }
-  const refused = refusedOutside('waste.bad-value', 'Charge of spectator ions in mol/L', solution.spectators, {
-    low: -40,
-    high: 40,
-  })
+  const refused = solutionRefused(solution)
   if (refused) return refused
   const [low, high] = [excess(solution, -1), excess(solution, 15)]
   if (low < 0 || high > 0) return failed(problem('waste.no-balance', { spectators: solution.spectators }))

@@ -1,7 +1,7 @@
 import { failed, ok, problem, type Result } from '../../kernel/index.js'
 import { molarMass } from '../formulas/index.js'
 import { refusedOutside } from '../range.js'
-import { ACIDS, excess, formsAt, pHOf, type Solution } from './charge-balance.js'
+import { ACIDS, excess, formsAt, pHOf, type Solution, solutionRefused } from './charge-balance.js'
 
 /** Part of sulfite that has become dissolved sulfur dioxide at a pH. pH −1 to 15. */
 export function sulfurDioxideShare(pH: number): Result<number> {
@@ -52,6 +52,8 @@ export function sulfiteIn(solution: Solution): Result<SulfiteForms> {
 export function pouredTogether(one: Solution, parts: number, other: Solution, otherParts: number): Result<Solution> {
   const range = { low: 0, high: 1e6 }
   const refused =
+    solutionRefused(one) ??
+    solutionRefused(other) ??
     refusedOutside('waste.bad-value', 'Parts of a solution', parts, range, 'parts') ??
     refusedOutside('waste.bad-value', 'Parts of a solution', otherParts, range, 'parts') ??
     refusedOutside('waste.bad-value', 'Parts of both', parts + otherParts, { low: 1e-6, high: 2e6 }, 'parts')
