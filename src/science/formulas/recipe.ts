@@ -13,6 +13,7 @@ import type { Origin } from '../development/index.js'
 import { refusedOutside } from '../range.js'
 import { SALTS } from './salts.js'
 
+/** What a bath mixed by weight is for. */
 export type BathRole = 'developer' | 'stop' | 'fixer' | 'wash-aid' | 'other'
 
 /** One addition to a bath mixed by weight: grams of a salt a litre, or millilitres of a liquid. */
@@ -49,6 +50,7 @@ export interface SheetLine {
   readonly cautions: readonly MixingCaution[]
 }
 
+/** A caution at the line of a mixing sheet where it counts; its words are in the catalogue. */
 export type MixingCaution =
   | 'caustic-into-cold-water'
   | 'acid-into-water'
