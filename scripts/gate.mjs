@@ -14,11 +14,11 @@ const root = dirname(dirname(fileURLToPath(import.meta.url)))
 /** The stages with their budgets on two cores. Stages with the same lane number run side by side. */
 const stages = [
   { name: 'install', budget_s: 120, lane: 0, run: install },
-  { name: 'static', budget_s: 40, lane: 1, run: staticChecks },
+  { name: 'static', budget_s: 50, lane: 1, run: staticChecks },
   { name: 'unit', budget_s: 180, lane: 2, run: testStage('unit') },
   { name: 'store', budget_s: 60, lane: 2, run: testStage('store') },
   { name: 'browser', budget_s: 300, lane: 3, run: testStage('browser') },
-  { name: 'crash', budget_s: 90, lane: 4, run: testStage('crash') },
+  { name: 'crash', budget_s: 120, lane: 4, run: testStage('crash') },
 ]
 
 async function timed(stage) {
