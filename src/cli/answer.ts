@@ -1,5 +1,7 @@
+import type { Result } from '../kernel/index.js'
 import { plain } from '../words/index.js'
-import type { Common, Output } from './output.js'
+import { board } from './board.js'
+import { type Common, type Output, refuse } from './output.js'
 
 /** What a command has to say. */
 export interface Answer {
@@ -20,4 +22,17 @@ export function tell(answer: Answer, options: Common, output: Output): number {
   const lines = options.explain ? [...answer.lines, '', ...answer.working()] : answer.lines
   for (const line of lines) output.out(plain(line))
   return 0
+}
+
+/** What commands of the solutions answer: the published shape with its sentences and its working in it. */
+interface Worked {
+  readonly sentences: readonly string[]
+  readonly working: Parameters<typeof board>[0]
+}
+
+/** Prints such an answer, or why there is none; gives the exit code. */
+export function tellWorked(found: Result<Worked>, options: Common, output: Output): number {
+  if (!found.ok) return refuse(output, found.problem, options)
+  const { sentences, working } = found.value
+  return tell({ view: found.value, lines: sentences, working: () => board(working) }, options, output)
 }

@@ -1,9 +1,25 @@
 import type { z } from 'zod'
 import { failed, ok, type Result } from '../kernel/index.js'
+import type { published } from '../wire/index.js'
 import { usage } from './output.js'
 
-/** A text as JSON of a published shape; the first thing wrong is named with its place. */
-export function jsonIn<Shape extends z.ZodType>(text: string, name: string, shape: Shape): Result<z.output<Shape>> {
+type Published = typeof published
+
+/**
+ * A text as JSON of a published shape; the first thing wrong is named with its place. The shapes are loaded when there
+ * is JSON to read: that takes longer than most answers.
+ */
+export async function jsonIn<Shape extends keyof Published>(
+  text: string,
+  name: string,
+  shape: Shape,
+): Promise<Result<z.output<Published[Shape]>>> {
+  const wire = await import('../wire/index.js')
+  return jsonAs(text, name, wire.published[shape]) as Result<z.output<Published[Shape]>>
+}
+
+/** The same of any shape that is at hand. */
+export function jsonAs<Shape extends z.ZodType>(text: string, name: string, shape: Shape): Result<z.output<Shape>> {
   const json = parsed(text)
   if (json === undefined) return failed(usage(`${name} is not JSON: ${JSON.stringify(text.trim().slice(0, 40))}.`))
   const read = shape.safeParse(json)

@@ -1,6 +1,6 @@
 import { all, failed, ok, type Result, type UnitSystem } from '../../kernel/index.js'
 import { CARRIED_OUT, type FixerKind, type FixingFamily, UNKNOWN_CAPACITY } from '../../science/index.js'
-import { type FixQuestion, published } from '../../wire/index.js'
+import type { FixQuestion } from '../../wire/index.js'
 import { isJson, jsonIn } from '../asked.js'
 import { cellsOf, rowsOf } from '../lists.js'
 import { numbersOf, pairOf } from '../options.js'
@@ -30,8 +30,12 @@ type Bath = NonNullable<FixQuestion['bath']>
 type Test = NonNullable<Bath['tests']>['made'][number]
 
 /** JSON holds the whole question; a list holds clearing tests, and options say the rest. */
-export function fixAsked(text: string | null, options: FixOptions, system: UnitSystem): Result<FixQuestion> {
-  if (text !== null && isJson(text)) return jsonIn(text, 'the question', published['fix-question'])
+export async function fixAsked(
+  text: string | null,
+  options: FixOptions,
+  system: UnitSystem,
+): Promise<Result<FixQuestion>> {
+  if (text !== null && isJson(text)) return jsonIn(text, 'the question', 'fix-question')
   const made = text === null ? ok(null) : all(rowsOf(text).rows.map(testIn))
   if (!made.ok) return made
   const clearing = clearingBy(options)

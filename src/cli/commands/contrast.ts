@@ -1,6 +1,6 @@
 import { failed, ok, type Result, readDuration, type Seconds } from '../../kernel/index.js'
 import { watkinsTime } from '../../science/index.js'
-import { type ContrastQuestion, published } from '../../wire/index.js'
+import type { ContrastQuestion } from '../../wire/index.js'
 import { writerFor } from '../../words/index.js'
 import { tell } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
@@ -24,7 +24,7 @@ export async function contrast(file: string | undefined, options: ContrastOption
   const text = await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
   const question = isJson(text.value)
-    ? jsonIn(text.value, 'the question', published['contrast-question'])
+    ? await jsonIn(text.value, 'the question', 'contrast-question')
     : asked(text.value, options)
   if (!question.ok) return refuse(output, question.problem, options)
   const family = familyBy(question.value)

@@ -1,5 +1,5 @@
 import { all, failed, ok, type Result } from '../../kernel/index.js'
-import { type ControlQuestion, published } from '../../wire/index.js'
+import type { ControlQuestion } from '../../wire/index.js'
 import { writerFor } from '../../words/index.js'
 import { tell } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
@@ -21,7 +21,7 @@ export async function control(file: string | undefined, options: ControlOptions,
   const text = await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
   const question = isJson(text.value)
-    ? jsonIn(text.value, 'the question', published['control-question'])
+    ? await jsonIn(text.value, 'the question', 'control-question')
     : asked(text.value, options)
   if (!question.ok) return refuse(output, question.problem, options)
   const writer = writerFor(unitsOf(options))

@@ -2,8 +2,7 @@ import { all, andThen, failed, ok, type Result } from '../../kernel/index.js'
 import { type Calibration, calibrationOf, densityByEnlarger } from '../../science/index.js'
 import type { DensityAnswer } from '../../wire/index.js'
 import { say, type WorkingLine, type Writer, writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
-import { board } from '../board.js'
+import { tellWorked } from '../answer.js'
 import { pairOf } from '../options.js'
 import { type Common, numberOf, type Output, refuse, unitsOf, usage } from '../output.js'
 
@@ -29,7 +28,7 @@ export async function density(options: DensityOptions, output: Output): Promise<
     sentences: found.value.map(({ sentence }) => sentence),
     working: found.value.map(({ work }) => work),
   }
-  return tell({ view, lines: view.sentences, working: () => board(view.working) }, options, output)
+  return tellWorked(ok(view), options, output)
 }
 
 function foundBy({ enlarger = [], read = [], known = [] }: DensityOptions, writer: Writer): Result<Found[]> {

@@ -1,6 +1,5 @@
 import { writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
-import { board } from '../board.js'
+import { tellWorked } from '../answer.js'
 import { type DiluteOptions, diluteAsked } from '../mixing/dilute-asked.js'
 import { diluteView } from '../mixing/dilute-view.js'
 import { type Common, type Output, refuse, unitsOf } from '../output.js'
@@ -14,8 +13,5 @@ export async function dilute(
   const units = unitsOf(options)
   const asked = await diluteAsked(file, options, units)
   if (!asked.ok) return refuse(output, asked.problem, options)
-  const view = diluteView(asked.value, writerFor(units))
-  if (!view.ok) return refuse(output, view.problem, options)
-  const { sentences, working } = view.value
-  return tell({ view: view.value, lines: sentences, working: () => board(working) }, options, output)
+  return tellWorked(diluteView(asked.value, writerFor(units)), options, output)
 }

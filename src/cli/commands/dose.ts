@@ -1,7 +1,7 @@
 import { celsius, ok, type Result, type Seconds, seconds, type UnitSystem } from '../../kernel/index.js'
 import { basisOf, timeStatementOf } from '../../lab/index.js'
 import { type CourseReading, dose as doseOf, type TimeBasis } from '../../science/index.js'
-import { type DoseAnswer, published } from '../../wire/index.js'
+import type { DoseAnswer } from '../../wire/index.js'
 import { say, warningSentence, writerFor } from '../../words/index.js'
 import { tell } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
@@ -16,7 +16,7 @@ export async function dose(file: string | undefined, options: DoseOptions, outpu
   const units = unitsOf(options)
   const text = await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
-  const asked = isJson(text.value) ? fromJson(text.value) : fromLines(text.value, options, units)
+  const asked = isJson(text.value) ? await fromJson(text.value) : fromLines(text.value, options, units)
   if (!asked.ok) return refuse(output, asked.problem, options)
   const { basis, readings } = asked.value
   const found = doseOf(basis, readings)
@@ -46,8 +46,8 @@ function fromLines(text: string, options: DoseOptions, units: UnitSystem): Resul
 }
 
 /** JSON holds the whole question; the options that state a time are not looked at. */
-function fromJson(text: string): Result<Asked> {
-  const question = jsonIn(text, 'the question', published['dose-question'])
+async function fromJson(text: string): Promise<Result<Asked>> {
+  const question = await jsonIn(text, 'the question', 'dose-question')
   if (!question.ok) return question
   const basis = basisOf(timeStatementOf(question.value.time))
   if (!basis.ok) return basis

@@ -1,6 +1,6 @@
 import { all, failed, ok, type Result } from '../../kernel/index.js'
 import { indexOfFrame, ownIndex } from '../../science/index.js'
-import { type IndexAnswer, type IndexQuestion, published } from '../../wire/index.js'
+import type { IndexAnswer, IndexQuestion } from '../../wire/index.js'
 import { say, type WorkingLine, type Writer, writerFor } from '../../words/index.js'
 import { tell } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
@@ -22,7 +22,7 @@ export async function filmIndex(file: string | undefined, options: IndexOptions,
   const text = await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
   const question = isJson(text.value)
-    ? jsonIn(text.value, 'the question', published['index-question'])
+    ? await jsonIn(text.value, 'the question', 'index-question')
     : asked(text.value, options)
   if (!question.ok) return refuse(output, question.problem, options)
   const writer = writerFor(unitsOf(options))

@@ -1,6 +1,6 @@
 import { all, failed, ok, type Result } from '../../kernel/index.js'
 import { type CurveName, fitNamedCurve, NAMED_CURVES, type NonlinearFit } from '../../science/index.js'
-import { type FitAnswer, type FitQuestion, published } from '../../wire/index.js'
+import type { FitAnswer, FitQuestion } from '../../wire/index.js'
 import { say, type Writer, writerFor } from '../../words/index.js'
 import { tell } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
@@ -22,7 +22,7 @@ export async function fit(
   const text = await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
   const question = isJson(text.value)
-    ? jsonIn(text.value, 'the question', published['fit-question'])
+    ? await jsonIn(text.value, 'the question', 'fit-question')
     : asked(curve, text.value, options)
   if (!question.ok) return refuse(output, question.problem, options)
   const found = fitNamedCurve(question.value.curve, question.value.points, question.value.start)

@@ -10,12 +10,11 @@ import {
   sulfiteBath,
   sulfiteIn,
 } from '../../science/index.js'
-import { type FumesAnswer, type FumesQuestion, published } from '../../wire/index.js'
+import type { FumesAnswer, FumesQuestion } from '../../wire/index.js'
 import { say, type Writer, writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
+import { tellWorked } from '../answer.js'
 import { jsonIn } from '../asked.js'
 import { volumesOf } from '../baths/quantities.js'
-import { board } from '../board.js'
 import { listText } from '../lists.js'
 import { numbersOf } from '../options.js'
 import { type Common, type Output, refuse, unitsOf, usage } from '../output.js'
@@ -34,17 +33,14 @@ export async function fumes(file: string | undefined, options: FumesOptions, out
   // Without a file nothing is read: the question is asked by options.
   const text = file === undefined ? ok(null) : await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
-  const question = text.value === null ? asked(options, units) : fromJson(text.value)
+  const question = text.value === null ? await asked(options, units) : await fromJson(text.value)
   if (!question.ok) return refuse(output, question.problem, options)
-  const view = viewOf(question.value, writerFor(units))
-  if (!view.ok) return refuse(output, view.problem, options)
-  const { sentences, working } = view.value
-  return tell({ view: view.value, lines: sentences, working: () => board(working) }, options, output)
+  return tellWorked(viewOf(question.value, writerFor(units)), options, output)
 }
 
-const fromJson = (text: string) => jsonIn(text, 'the question', published['fumes-question'])
+const fromJson = (text: string) => jsonIn(text, 'the question', 'fumes-question')
 
-function asked(options: FumesOptions, system: UnitSystem): Result<FumesQuestion> {
+async function asked(options: FumesOptions, system: UnitSystem): Promise<Result<FumesQuestion>> {
   const volumes = volumesOf(options, ['bath', 'acid'], system)
   if (!volumes.ok) return volumes
   const numbers = numbersOf(options, ['sulfite', 'percent', 'room'])

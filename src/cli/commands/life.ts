@@ -8,11 +8,10 @@ import {
   type KeepingKind,
   type KeepingTimes,
 } from '../../science/index.js'
-import { type LifeAnswer, type LifeQuestion, published } from '../../wire/index.js'
+import type { LifeAnswer, LifeQuestion } from '../../wire/index.js'
 import { say, type Writer, writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
+import { tellWorked } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
-import { board } from '../board.js'
 import { cellsOf, listText, rowsOf } from '../lists.js'
 import { type Common, numberOf, type Output, refuse, unitsOf, usage } from '../output.js'
 
@@ -26,13 +25,13 @@ export async function life(file: string | undefined, options: LifeOptions, outpu
   const text = await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
   const question = isJson(text.value)
-    ? jsonIn(text.value, 'the question', published['life-question'])
+    ? await jsonIn(text.value, 'the question', 'life-question')
     : asked(text.value, options)
   if (!question.ok) return refuse(output, question.problem, options)
   const age = ageOf(question.value.stretches, livesOf(question.value))
   if (!age.ok) return refuse(output, age.problem, options)
   const view = viewOf(question.value, age.value, writerFor(unitsOf(options)))
-  return tell({ view, lines: view.sentences, working: () => board(view.working) }, options, output)
+  return tellWorked(ok(view), options, output)
 }
 
 function asked(text: string, options: LifeOptions): Result<LifeQuestion> {

@@ -2,8 +2,7 @@ import { failed, ok, type Result } from '../../kernel/index.js'
 import { gradeFor, printGamma, rangeAtFilm, roomBetween } from '../../science/index.js'
 import type { RangeAnswer } from '../../wire/index.js'
 import { say, type WorkingLine, type Writer, writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
-import { board } from '../board.js'
+import { tellWorked } from '../answer.js'
 import { numbersOf } from '../options.js'
 import { type Common, type Output, refuse, unitsOf, usage } from '../output.js'
 
@@ -35,7 +34,7 @@ export async function range(options: RangeOptions, output: Output): Promise<numb
     sentences: parts.value.map(({ said }) => said),
     working: parts.value.map(({ work }) => work),
   }
-  return tell({ view, lines: view.sentences, working: () => board(view.working) }, options, output)
+  return tellWorked(ok(view), options, output)
 }
 
 function partsOf(numbers: Numbers, writer: Writer): Result<Part[]> {

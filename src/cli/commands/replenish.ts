@@ -1,11 +1,10 @@
 import { all, failed, ok, type Result, readMass, readVolume, type UnitSystem } from '../../kernel/index.js'
-import { published, type ReplenishQuestion } from '../../wire/index.js'
+import type { ReplenishQuestion } from '../../wire/index.js'
 import { writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
+import { tellWorked } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
 import { volumesOf } from '../baths/quantities.js'
 import { replenishView } from '../baths/replenish-view.js'
-import { board } from '../board.js'
 import { listText, rowsOf } from '../lists.js'
 import { numbersOf } from '../options.js'
 import { type Common, type Output, refuse, typed, unitsOf, usage } from '../output.js'
@@ -27,16 +26,17 @@ export async function replenish(file: string | undefined, options: ReplenishOpti
   // Without a file there is no book to read: the bath alone is asked by options.
   const text = file === undefined ? ok(null) : await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
-  const question = asked(text.value, options, units)
+  const question = await asked(text.value, options, units)
   if (!question.ok) return refuse(output, question.problem, options)
-  const view = replenishView(question.value, writerFor(units))
-  if (!view.ok) return refuse(output, view.problem, options)
-  const { sentences, working } = view.value
-  return tell({ view: view.value, lines: sentences, working: () => board(working) }, options, output)
+  return tellWorked(replenishView(question.value, writerFor(units)), options, output)
 }
 
-function asked(text: string | null, options: ReplenishOptions, system: UnitSystem): Result<ReplenishQuestion> {
-  if (text !== null && isJson(text)) return jsonIn(text, 'the question', published['replenish-question'])
+async function asked(
+  text: string | null,
+  options: ReplenishOptions,
+  system: UnitSystem,
+): Promise<Result<ReplenishQuestion>> {
+  if (text !== null && isJson(text)) return jsonIn(text, 'the question', 'replenish-question')
   const volumes = volumesOf(options, ['volume', 'rate'], system)
   if (!volumes.ok) return volumes
   const { volume, rate } = volumes.value

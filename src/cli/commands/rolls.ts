@@ -1,11 +1,10 @@
 import { all, ok, type Result } from '../../kernel/index.js'
 import { type CountedPiece, type FilmCount, rollsOf } from '../../science/index.js'
-import { published, type RollsAnswer, type RollsQuestion } from '../../wire/index.js'
+import type { RollsAnswer, RollsQuestion } from '../../wire/index.js'
 import { say, type Writer, writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
+import { tellWorked } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
 import { filmIn, filmName, pieceOf } from '../baths/film.js'
-import { board } from '../board.js'
 import { cellsOf, listText, rowsOf } from '../lists.js'
 import { type Common, type Output, refuse, unitsOf } from '../output.js'
 
@@ -16,7 +15,7 @@ export async function rolls(film: readonly string[], options: Common, output: Ou
   const count = rollsOf(question.value.film.map(pieceOf))
   if (!count.ok) return refuse(output, count.problem, options)
   const view = viewOf(count.value, writerFor(unitsOf(options)))
-  return tell({ view, lines: view.sentences, working: () => board(view.working) }, options, output)
+  return tellWorked(ok(view), options, output)
 }
 
 async function asked(film: readonly string[]): Promise<Result<RollsQuestion>> {
@@ -24,7 +23,7 @@ async function asked(film: readonly string[]): Promise<Result<RollsQuestion>> {
   const text = await listText('-')
   if (!text.ok) return text
   return isJson(text.value)
-    ? jsonIn(text.value, 'the question', published['rolls-question'])
+    ? await jsonIn(text.value, 'the question', 'rolls-question')
     : listed(rowsOf(text.value).rows.flatMap(cellsOf))
 }
 

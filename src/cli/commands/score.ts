@@ -9,9 +9,9 @@ import {
   type TankConditions,
   type TankPlan,
 } from '../../score/index.js'
-import { type ScoreAnswer, schemas } from '../../wire/index.js'
+import type { ScoreAnswer } from '../../wire/index.js'
 import { plain, say, type Writer, warningSentence, writerFor } from '../../words/index.js'
-import { jsonIn } from '../asked.js'
+import { jsonAs } from '../asked.js'
 import { type BasisOptions, basisFrom } from '../basis.js'
 import { listText } from '../lists.js'
 import { type Common, type Output, refuse, typed, unitsOf, usage } from '../output.js'
@@ -46,7 +46,8 @@ async function recipeNamed(name: string): Promise<Result<Recipe>> {
   }
   const text = await listText(name)
   if (!text.ok) return text
-  return jsonIn(text.value, `${name} is no list of baths`, schemas.Recipe)
+  const { schemas } = await import('../../wire/index.js')
+  return jsonAs(text.value, `${name} is no list of baths`, schemas.Recipe)
 }
 
 /** `--developer-time` is the person's own figure; points with `--at` are worked out as `wetside time` does. */

@@ -1,10 +1,9 @@
 import { all, failed, type Millilitres, ok, type Result, readVolume, type UnitSystem } from '../../kernel/index.js'
 import { type JugPour, SILVER_RULE, type SilverHeld, silverHeld } from '../../science/index.js'
-import { published, type SilverAnswer, type SilverQuestion } from '../../wire/index.js'
+import type { SilverAnswer, SilverQuestion } from '../../wire/index.js'
 import { say, type WorkingLine, type Writer, writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
+import { tellWorked } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
-import { board } from '../board.js'
 import { listText, rowsOf } from '../lists.js'
 import { numbersOf, pairOf } from '../options.js'
 import { type Common, numberOf, type Output, refuse, typed, unitsOf, usage } from '../output.js'
@@ -22,13 +21,13 @@ export async function silver(file: string | undefined, options: SilverOptions, o
   const text = await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
   const question = isJson(text.value)
-    ? jsonIn(text.value, 'the question', published['silver-question'])
+    ? await jsonIn(text.value, 'the question', 'silver-question')
     : asked(text.value, options, units)
   if (!question.ok) return refuse(output, question.problem, options)
   const held = silverHeld(question.value.pours.map(pourOf), question.value.own_limit_mg_per_l)
   if (!held.ok) return refuse(output, held.problem, options)
   const view = viewOf(question.value, held.value, writerFor(units))
-  return tell({ view, lines: view.sentences, working: () => board(view.working) }, options, output)
+  return tellWorked(ok(view), options, output)
 }
 
 function asked(text: string, options: SilverOptions, system: UnitSystem): Result<SilverQuestion> {

@@ -8,12 +8,11 @@ import {
   stopFor,
   stopMolarity,
 } from '../../science/index.js'
-import { published, type StopAnswer, type StopQuestion } from '../../wire/index.js'
+import type { StopAnswer, StopQuestion } from '../../wire/index.js'
 import { say, type WorkingLine, type Writer, writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
+import { tellWorked } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
 import { volumesOf } from '../baths/quantities.js'
-import { board } from '../board.js'
 import { listText } from '../lists.js'
 import { numbersOf } from '../options.js'
 import { type Common, type Output, refuse, unitsOf, usage } from '../output.js'
@@ -33,10 +32,7 @@ export async function stop(file: string | undefined, options: StopOptions, outpu
   const units = unitsOf(options)
   const question = await asked(file, options, units)
   if (!question.ok) return refuse(output, question.problem, options)
-  const view = viewOf(question.value, writerFor(units))
-  if (!view.ok) return refuse(output, view.problem, options)
-  const { sentences, working } = view.value
-  return tell({ view: view.value, lines: sentences, working: () => board(working) }, options, output)
+  return tellWorked(viewOf(question.value, writerFor(units)), options, output)
 }
 
 /** A file holds JSON; there is no list to read. */
@@ -49,7 +45,7 @@ async function asked(
   const text = await listText(file)
   if (!text.ok) return text
   return isJson(text.value)
-    ? jsonIn(text.value, 'the question', published['stop-question'])
+    ? await jsonIn(text.value, 'the question', 'stop-question')
     : failed(usage('The file should hold JSON, as docs/schemas/stop-question.json describes it.'))
 }
 

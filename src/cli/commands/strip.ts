@@ -12,7 +12,7 @@ import { type Common, type Output, refuse, unitsOf } from '../output.js'
 export async function strip(file: string | undefined, options: StripOptions & Common, output: Output): Promise<number> {
   const text = await listText(file)
   if (!text.ok) return refuse(output, text.problem, options)
-  const asked = stripAsked(text.value, options)
+  const asked = await stripAsked(text.value, options)
   if (!asked.ok) return refuse(output, asked.problem, options)
   const curve = andThen(stripInput(asked.value), characteristicCurve)
   if (!curve.ok) return refuse(output, curve.problem, options)

@@ -1,6 +1,5 @@
 import { writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
-import { board } from '../board.js'
+import { tellWorked } from '../answer.js'
 import { type TemperOptions, temperAsked } from '../mixing/temper-asked.js'
 import { temperView } from '../mixing/temper-view.js'
 import { type Common, type Output, refuse, unitsOf } from '../output.js'
@@ -14,8 +13,5 @@ export async function temper(
   const units = unitsOf(options)
   const asked = await temperAsked(file, options, units)
   if (!asked.ok) return refuse(output, asked.problem, options)
-  const view = temperView(asked.value, writerFor(units))
-  if (!view.ok) return refuse(output, view.problem, options)
-  const { sentences, working } = view.value
-  return tell({ view: view.value, lines: sentences, working: () => board(working) }, options, output)
+  return tellWorked(temperView(asked.value, writerFor(units)), options, output)
 }

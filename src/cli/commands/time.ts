@@ -12,7 +12,6 @@ import type { TimeAnswer } from '../../wire/index.js'
 import { plain, say, type Writer, writerFor } from '../../words/index.js'
 import { type BasisOptions, basisFrom } from '../basis.js'
 import { board } from '../board.js'
-import { storedAnswer } from '../data/stored.js'
 import { type ModifierOptions, modifiersBy } from '../modifiers.js'
 import { type Common, type Output, refuse, typed, unitsOf, usage } from '../output.js'
 
@@ -51,7 +50,8 @@ export async function time(options: TimeOptions, output: Output): Promise<number
   const answer =
     options.stored === undefined
       ? fromPoints(options, asked.value, factors(null))
-      : await storedAnswer(options.stored, asked.value, factors, unitsOf(options))
+      : // The database is loaded when a time comes out of it: it takes longer than the answer.
+        await (await import('../data/stored.js')).storedAnswer(options.stored, asked.value, factors, unitsOf(options))
   if (!answer.ok) return refuse(output, answer.problem, options)
   for (const line of options.json ? [JSON.stringify(answer.value.view, null, 2)] : linesOf(answer.value, options))
     output.out(options.json ? line : plain(line))

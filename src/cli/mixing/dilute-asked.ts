@@ -1,5 +1,5 @@
 import { all, failed, type Millilitres, ok, type Result, readVolume, type UnitSystem } from '../../kernel/index.js'
-import { type DiluteQuestion, published } from '../../wire/index.js'
+import type { DiluteQuestion } from '../../wire/index.js'
 import { isJson, jsonIn } from '../asked.js'
 import { listText } from '../lists.js'
 import { numbersOf } from '../options.js'
@@ -34,7 +34,7 @@ export async function diluteAsked(
     const text = await listText(file)
     if (!text.ok) return text
     return isJson(text.value)
-      ? jsonIn(text.value, 'the question', published['dilute-question'])
+      ? await jsonIn(text.value, 'the question', 'dilute-question')
       : failed(usage('A file for dilute holds the question as JSON; ratios are typed with --ratio.'))
   }
   return asked(options, system)

@@ -1,5 +1,5 @@
 import { all, failed, ok, type Result, readDuration, readTemperature, type UnitSystem } from '../../kernel/index.js'
-import { published, type TemperQuestion } from '../../wire/index.js'
+import type { TemperQuestion } from '../../wire/index.js'
 import { isJson, jsonIn } from '../asked.js'
 import { listText, readingsIn } from '../lists.js'
 import { numbersOf } from '../options.js'
@@ -33,7 +33,7 @@ export async function temperAsked(
 ): Promise<Result<TemperQuestion>> {
   const readings = file === undefined ? ok('') : await listText(file)
   if (!readings.ok) return readings
-  if (isJson(readings.value)) return jsonIn(readings.value, 'the question', published['temper-question'])
+  if (isJson(readings.value)) return jsonIn(readings.value, 'the question', 'temper-question')
   switch (options.for) {
     case undefined:
       return failed(usage('Say what it is about, such as --for taps, or give the question as JSON.'))

@@ -6,7 +6,7 @@ import {
   type StripInput,
   stepsBehindTablet,
 } from '../../science/index.js'
-import { published, type StripQuestion } from '../../wire/index.js'
+import type { StripQuestion } from '../../wire/index.js'
 import { isJson, jsonIn } from '../asked.js'
 import { numbersIn, rowsOf } from '../lists.js'
 import { numbersOf, pairOf } from '../options.js'
@@ -44,8 +44,8 @@ export function stripBy(options: StripOptions): Result<Omit<StripQuestion, 'dens
  * A strip out of JSON or lines. Lines of one number are densities in the order of the tablet's steps. Lines of two
  * are the tablet's density and the film's; with a heading that says exposure, the log exposure and the density.
  */
-export function stripAsked(text: string, options: StripOptions): Result<StripQuestion> {
-  if (isJson(text)) return jsonIn(text, 'the strip', published['strip-question'])
+export async function stripAsked(text: string, options: StripOptions): Promise<Result<StripQuestion>> {
+  if (isJson(text)) return jsonIn(text, 'the strip', 'strip-question')
   const stated = stripBy(options)
   if (!stated.ok) return stated
   const { heading, rows } = rowsOf(text)

@@ -8,7 +8,7 @@ import {
   readVolume,
   type UnitSystem,
 } from '../../kernel/index.js'
-import { published, type WashQuestion } from '../../wire/index.js'
+import type { WashQuestion } from '../../wire/index.js'
 import { isJson, jsonIn } from '../asked.js'
 import { type FixOptions, fixAsked } from '../baths/fix-asked.js'
 import { clearingIn } from '../baths/quantities.js'
@@ -30,8 +30,8 @@ export interface WashOptions extends FixOptions {
 type Step = WashQuestion['steps'][number]
 
 /** JSON holds the whole question; a list holds steps, and options say the rest. */
-export function washAsked(text: string, options: WashOptions, system: UnitSystem): Result<WashQuestion> {
-  if (isJson(text)) return jsonIn(text, 'the question', published['wash-question'])
+export async function washAsked(text: string, options: WashOptions, system: UnitSystem): Promise<Result<WashQuestion>> {
+  if (isJson(text)) return jsonIn(text, 'the question', 'wash-question')
   const steps = all(rowsOf(text).rows.map((row) => stepsIn(row, system)))
   if (!steps.ok) return steps
   const numbers = numbersOf(options, ['fixer', 'rollsWashed'])
@@ -40,7 +40,7 @@ export function washAsked(text: string, options: WashOptions, system: UnitSystem
   if (!at.ok) return at
   const halfLife = options.halfLife === undefined ? ok(undefined) : clearingIn(options.halfLife)
   if (!halfLife.ok) return halfLife
-  const after = afterBy(options, system)
+  const after = await afterBy(options, system)
   if (!after.ok) return after
   const { fixer, rollsWashed } = numbers.value
   const { rinse, hardened, washAid } = options
@@ -50,12 +50,12 @@ export function washAsked(text: string, options: WashOptions, system: UnitSystem
       ...{ fixer_g_per_l: fixer, rolls: rollsWashed, temperature_c: at.value, half_life_s: halfLife.value },
     }),
     'the wash',
-    published['wash-question'],
+    'wash-question',
   )
 }
 
 /** Undefined where nothing was said of the fixer. */
-function afterBy(options: WashOptions, system: UnitSystem): Result<WashQuestion['after']> {
+async function afterBy(options: WashOptions, system: UnitSystem): Promise<Result<WashQuestion['after']>> {
   const { now, volume, film = [] } = options
   if (now === undefined && volume === undefined && film.length === 0) return ok(undefined)
   const { firstBath: _, ...bath } = options
