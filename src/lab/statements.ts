@@ -71,9 +71,3 @@ export function statementCommands<S extends object>(kind: KindOfRecord<S>) {
     },
   }
 }
-
-/** Refuses a name that another record bears; capitals do not matter. */
-export function nameTaken(what: string, name: string, others: readonly string[], field: string): Problem | null {
-  const key = (text: string) => text.trim().toLowerCase()
-  return others.some((other) => key(other) === key(name)) ? problem('record.name-taken', { what, name }, field) : null
-}

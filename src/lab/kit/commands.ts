@@ -8,6 +8,7 @@ import type {
   ThermometerStatement as Wire,
 } from '../../wire/index.js'
 import type { Context } from '../context.js'
+import { nameTaken } from '../names.js'
 import { correct, keepFirst, remove, revise, undo } from '../revisions.js'
 import type { Rooms } from '../store.js'
 import type { ThermometerCheck, ThermometerRecord, ThermometerStatement } from './port.js'
@@ -26,8 +27,8 @@ async function told(context: Context, rooms: Rooms, done: Result<ThermometerReco
 async function checked(rooms: Rooms, wire: Wire, except: string | null): Promise<Result<ThermometerStatement>> {
   const scale = checkIsPossible('entered', wire.scale_low_c, wire.scale_high_c)
   if (!scale.ok) return scale
-  const taken = (await rooms.kit.all()).some((other) => other.id !== except && sameName(other.name, wire.name))
-  if (taken) return failed(problem('record.name-taken', { what: WHAT, name: wire.name }, 'name'))
+  const taken = await takenByAnother(rooms, wire.name, except)
+  if (taken !== null) return failed(taken)
   const statement = statementOf(wire)
   const left = except === null ? null : await leftOut(rooms, except, statement)
   return left === null ? ok(statement) : failed(left)
@@ -44,7 +45,15 @@ async function leftOut(rooms: Rooms, id: string, { scaleLow, scaleHigh }: Scale)
 
 type Scale = Pick<ThermometerStatement, 'scaleLow' | 'scaleHigh'>
 
-const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase()
+async function takenByAnother(rooms: Rooms, name: string, except: string | null): Promise<Problem | null> {
+  const others = (await rooms.kit.all()).filter(({ id }) => id !== except)
+  return nameTaken(
+    WHAT,
+    name,
+    others.map((other) => other.name),
+    'name',
+  )
+}
 
 export async function addThermometer(context: Context, rooms: Rooms, wire: Wire): Promise<Result<View>> {
   const statement = await checked(rooms, wire, null)
@@ -76,8 +85,8 @@ export async function undoThermometer(context: Context, rooms: Rooms, id: string
   if (done.ok && !done.value.removed) {
     const left = await leftOut(rooms, id, done.value)
     if (left !== null) return failed(left)
-    const taken = (await rooms.kit.all()).some((other) => other.id !== id && sameName(other.name, done.value.name))
-    if (taken) return failed(problem('record.name-taken', { what: WHAT, name: done.value.name }, 'name'))
+    const taken = await takenByAnother(rooms, done.value.name, id)
+    if (taken !== null) return failed(taken)
   }
   return told(context, rooms, done)
 }

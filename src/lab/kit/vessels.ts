@@ -1,6 +1,7 @@
 import { type Problem, problem } from '../../kernel/index.js'
 import type { VesselStatement, VesselRecord as View } from '../../wire/index.js'
-import { nameTaken, type Stated, standingOf, statementCommands } from '../statements.js'
+import { nameTaken } from '../names.js'
+import { type Stated, standingOf, statementCommands } from '../statements.js'
 import type { Rooms } from '../store.js'
 
 const commands = statementCommands<VesselStatement>({

@@ -2,6 +2,7 @@ import { failed, instantText, ok, problem, type Result } from '../../kernel/inde
 import { checkRecipe, type Recipe, SHIPPED_RECIPES } from '../../score/index.js'
 import type { RecipeStatement, RecipeRecord as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
+import { nameTaken } from '../names.js'
 import { correct, keepFirst, remove, revise, undo } from '../revisions.js'
 import type { Rooms } from '../store.js'
 import type { OwnRecipe } from './port.js'
@@ -54,11 +55,10 @@ async function checked(rooms: Rooms, statement: RecipeStatement, except: string 
   const sound = checkRecipe({ ...statement, id: 'statement' })
   if (!sound.ok) return failed({ ...sound.problem, field: `statement.${sound.problem.field ?? 'steps'}` })
   const { recipes } = await listRecipes(rooms)
-  const taken = recipes.some((other) => other.id !== except && sameName(other.recipe.name, statement.name))
-  return taken ? failed(problem('record.name-taken', { what: WHAT, name: statement.name }, 'statement.name')) : ok(null)
+  const others = recipes.filter(({ id }) => id !== except).map(({ recipe }) => recipe.name)
+  const taken = nameTaken(WHAT, statement.name, others, 'statement.name')
+  return taken === null ? ok(null) : failed(taken)
 }
-
-const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase()
 
 /** Lists that came with the program are data of the program: nobody's to change. */
 function ownOnly(id: string): Result<null> {

@@ -30,9 +30,7 @@ export async function moveRolls(context: Context, rooms: Rooms, asked: MoveRolls
       return failed(
         problem('roll.step-before-last', { number: roll.number.text, last: instantText(roll.stateAt) }, 'at'),
       )
-    // Steps are told in the order of their instants, so two of one roll never share one.
-    const after = Math.max(at.value, roll.stateAt + 1)
-    moved.push(await step(context, rooms, roll, { ...asked, at: after, batchId, retracts: null }))
+    moved.push(await step(context, rooms, roll, { ...asked, at: at.value, batchId, retracts: null }))
   }
   return ok({ batch_id: batchId, rolls: moved.map(summaryOf) })
 }
@@ -54,7 +52,8 @@ export async function step(context: Context, rooms: Rooms, roll: RollRecord, tak
   const event: RollEvent = {
     id: context.ids.next(),
     rollId: roll.id,
-    at: taken.at,
+    // Steps are told in the order of their instants, so two of one roll never share one.
+    at: taken.state === null ? taken.at : Math.max(taken.at, roll.stateAt + 1),
     by: context.actor.id,
     state: taken.state,
     runId: taken.run_id,

@@ -19,22 +19,30 @@ const commands = statementCommands<OrderStatement>({
 const here = (rolls: readonly RollRecord[]): RollRecord[] =>
   rolls.filter(({ state }) => state !== 'handed-back' && state !== 'lost' && state !== 'ruined')
 
-async function viewOf(rooms: Rooms, order: Stated<OrderStatement>): Promise<View> {
-  const links = await rooms.orders.links([order.id])
-  const [counted] = await rooms.orders.countsOut([order.id])
-  return {
+/** Orders with their rolls, links and counts, each looked up once for all of them. */
+async function viewsOf(rooms: Rooms, orders: readonly Stated<OrderStatement>[]): Promise<View[]> {
+  const ids = orders.map(({ id }) => id)
+  const rolls = await rooms.rolls.ofOrders(ids)
+  const links = await rooms.orders.links(ids)
+  const counts = await rooms.orders.countsOut(ids)
+  return orders.map((order) => ({
     ...order.statement,
     ...standingOf(order),
-    rolls: (await rooms.rolls.ofOrder(order.id)).map(summaryOf),
-    counted_out: counted?.count ?? null,
-    links: links.map(({ id, madeAt, expiresAt, revokedAt }) => ({
-      id,
-      made_at: instantText(madeAt),
-      expires_at: instantText(expiresAt),
-      revoked: revokedAt !== null,
-    })),
-  }
+    rolls: rolls.filter(({ orderId }) => orderId === order.id).map(summaryOf),
+    counted_out: counts.find(({ orderId }) => orderId === order.id)?.count ?? null,
+    links: links
+      .filter(({ orderId }) => orderId === order.id)
+      .map(({ id, madeAt, expiresAt, revokedAt }) => ({
+        id,
+        made_at: instantText(madeAt),
+        expires_at: instantText(expiresAt),
+        revoked: revokedAt !== null,
+      })),
+  }))
 }
+
+const viewOf = async (rooms: Rooms, order: Stated<OrderStatement>): Promise<View> =>
+  (await viewsOf(rooms, [order]))[0] as View
 
 const shown = async (rooms: Rooms, done: Result<Stated<OrderStatement>>): Promise<Result<View>> =>
   done.ok ? ok(await viewOf(rooms, done.value)) : done
@@ -50,7 +58,7 @@ export const correctOrder = async (
 ) => shown(rooms, await commands.correct(context, rooms, id, seen, statement))
 /** An order that still has rolls stays: they would belong to nobody. */
 export async function removeOrder(context: Context, rooms: Rooms, id: string, seen: number): Promise<Result<View>> {
-  const rolls = await rooms.rolls.ofOrder(id)
+  const rolls = await rooms.rolls.ofOrders([id])
   if (rolls.length > 0) return failed(problem('order.has-rolls', { count: rolls.length }))
   return shown(rooms, await commands.remove(context, rooms, id, seen))
 }
@@ -59,9 +67,7 @@ export const undoOrder = async (context: Context, rooms: Rooms, id: string, seen
 
 /** Newest first. */
 export async function listOrders(rooms: Rooms): Promise<{ orders: View[] }> {
-  const orders: View[] = []
-  for (const order of (await rooms.orders.all()).reverse()) orders.push(await viewOf(rooms, order))
-  return { orders }
+  return { orders: await viewsOf(rooms, (await rooms.orders.all()).reverse()) }
 }
 
 export async function getOrder(rooms: Rooms, id: string): Promise<Result<View>> {
@@ -72,7 +78,7 @@ export async function getOrder(rooms: Rooms, id: string): Promise<Result<View>> 
 export async function handBack(context: Context, rooms: Rooms, id: string, counted: number): Promise<Result<View>> {
   const order = await commands.standing(rooms, id)
   if (!order.ok) return order
-  const rolls = await rooms.rolls.hold(here(await rooms.rolls.ofOrder(id)).map((roll) => roll.id))
+  const rolls = await rooms.rolls.hold(here(await rooms.rolls.ofOrders([id])).map((roll) => roll.id))
   const due = here(rolls)
   if (due.length === 0) return failed(problem('order.nothing-here', { person: order.value.statement.person }))
   if (counted !== due.length)
@@ -84,7 +90,7 @@ export async function handBack(context: Context, rooms: Rooms, id: string, count
   if ((await rooms.orders.countOut({ orderId: id, count: counted, at, by: context.actor.id })) === 'there')
     return failed(problem('order.counted-before', {}))
   const taken = { state: 'handed-back' as const, run_id: null, hook: '', reason: '', at, batchId: null, retracts: null }
-  for (const roll of due) await step(context, rooms, roll, { ...taken, at: Math.max(at, roll.stateAt + 1) })
+  for (const roll of due) await step(context, rooms, roll, taken)
   await rooms.feed.tell({ kind: 'orders', subject: id }, at)
   return ok(await viewOf(rooms, order.value))
 }
@@ -132,7 +138,7 @@ export async function orderStanding(
   const live = link !== null && link.revokedAt === null && link.expiresAt > context.clock.now()
   const order = live ? await commands.standing(rooms, link.orderId) : null
   if (order === null || !order.ok) return failed(problem('order.link-dead', {}))
-  const rolls = await rooms.rolls.ofOrder(order.value.id)
+  const rolls = await rooms.rolls.ofOrders([order.value.id])
   return ok({
     rolls: rolls.map(({ number, state }) => ({ number: number.text, state, sentence: say(state) })),
     ready:

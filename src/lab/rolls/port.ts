@@ -88,7 +88,8 @@ export interface RollsPort {
   hold(ids: readonly string[]): Promise<RollRecord[]>
   /** Newest number first, and how many there are in all. */
   find(wanted: RollsWanted): Promise<{ rolls: RollRecord[]; found: number }>
-  ofOrder(orderId: string): Promise<RollRecord[]>
+  /** By number, whatever order they belong to. */
+  ofOrders(orderIds: readonly string[]): Promise<RollRecord[]>
   ofRun(runId: string): Promise<RollRecord[]>
   /** A further revision of a roll that is held, and the roll as it then stands. */
   revise(roll: RollRecord, revision: RollRevision): Promise<void>

@@ -1,5 +1,6 @@
 import type { KeepView, SavedView } from '../../wire/index.js'
-import { nameTaken, type Stated, statementCommands } from '../statements.js'
+import { nameTaken } from '../names.js'
+import { type Stated, statementCommands } from '../statements.js'
 import type { Rooms } from '../store.js'
 
 const commands = statementCommands<KeepView>({

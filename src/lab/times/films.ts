@@ -1,5 +1,7 @@
+import { compareNames } from '../../kernel/index.js'
 import type { FilmStatement, FilmRecord as View } from '../../wire/index.js'
-import { nameTaken, type Stated, standingOf, statementCommands } from '../statements.js'
+import { nameTaken } from '../names.js'
+import { type Stated, standingOf, statementCommands } from '../statements.js'
 import type { Rooms } from '../store.js'
 
 const commands = statementCommands<FilmStatement>({
@@ -22,8 +24,5 @@ export const { keep: keepFilm, correct: correctFilm, remove: removeFilm, undo: u
 /** Films in the order of their names. */
 export async function listFilms(rooms: Rooms): Promise<{ films: View[] }> {
   const films = (await rooms.films.all()).map(viewOfFilm)
-  return { films: films.sort((a, b) => byName(a.name, b.name)) }
+  return { films: films.sort((a, b) => compareNames(a.name, b.name)) }
 }
-
-const names = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
-const byName = (a: string, b: string): number => names.compare(a, b)

@@ -8,7 +8,3 @@ export const fromMilliCelsius = (value: number): Celsius => celsius(value / 1000
 export const toMilliseconds = (value: Seconds): number => thousandths(value)
 export const fromMilliseconds = (value: number): Seconds => seconds(value / 1000)
 export const toFlag = (value: boolean): 0 | 1 => (value ? 1 : 0)
-
-// People look names up: capitals do not matter, and 100 comes before 1000.
-const byEye = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
-export const compareNames = (a: string, b: string): number => byEye.compare(a, b) || (a < b ? -1 : a > b ? 1 : 0)

@@ -1,6 +1,6 @@
+import { compareNames } from '../../kernel/index.js'
 import type { KitPort, ThermometerRecord } from '../../lab/index.js'
 import type { Db } from '../schema.js'
-import { compareNames } from './amounts.js'
 import { checkRecord, checkRow, thermometerRecord, thermometerRow } from './kit-rows.js'
 
 /** Thermometers of one bench and their checks, in one transaction. */

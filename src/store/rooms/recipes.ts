@@ -1,6 +1,7 @@
+import { compareNames } from '../../kernel/index.js'
 import type { OwnRecipe, RecipesPort } from '../../lab/index.js'
 import type { Db, RecipeRevisionRow } from '../schema.js'
-import { compareNames, toFlag } from './amounts.js'
+import { toFlag } from './amounts.js'
 
 /** Lists of baths of one bench, in one transaction. */
 export function recipesRoom(db: Db, bench: string): RecipesPort {

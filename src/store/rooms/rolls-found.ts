@@ -1,7 +1,8 @@
 import { type ExpressionBuilder, sql } from 'kysely'
+import { nameKey } from '../../kernel/index.js'
 import type { RollRecord, RollsWanted } from '../../lab/index.js'
 import type { Db, Schema } from '../schema.js'
-import { rollRecord, searchKey } from './rolls-rows.js'
+import { rollRecord } from './rolls-rows.js'
 
 /** Rolls as they are looked for: newest number first, a page at a time, and how many there are in all. */
 export async function findRolls(
@@ -24,12 +25,12 @@ export async function findRolls(
 }
 
 function conditions(e: ExpressionBuilder<Schema, 'rolls'>, wanted: RollsWanted) {
-  const words = searchKey(wanted.words).split(/\s+/).filter(Boolean)
+  const words = nameKey(wanted.words).split(/\s+/).filter(Boolean)
   return [
     ...words.map((word) => e(sql<string>`searched`, 'like', sql<string>`${containing(word)} escape '\\'`)),
     ...(wanted.state.length > 0 ? [e('state', 'in', wanted.state)] : []),
-    ...(wanted.film === '' ? [] : [e('film_key', '=', searchKey(wanted.film))]),
-    ...(wanted.whose === '' ? [] : [e('whose_key', '=', searchKey(wanted.whose))]),
+    ...(wanted.film === '' ? [] : [e('film_key', '=', nameKey(wanted.film))]),
+    ...(wanted.whose === '' ? [] : [e('whose_key', '=', nameKey(wanted.whose))]),
     ...(wanted.process === null ? [] : [e('process', '=', wanted.process)]),
     ...(wanted.due_by === null ? [] : [e('due', '<=', wanted.due_by)]),
     ...(wanted.order_id === null ? [] : [e('order_id', '=', wanted.order_id)]),

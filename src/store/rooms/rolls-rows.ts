@@ -1,18 +1,16 @@
+import { nameKey } from '../../kernel/index.js'
 import type { NumberBlock, RollEvent, RollRecord, RollRevision } from '../../lab/index.js'
 import type { NumberBlockRow, RollEventRow, RollRevisionRow, RollRow } from '../schema.js'
-
-/** As words are looked for: small letters. */
-export const searchKey = (text: string): string => text.trim().toLowerCase()
 
 /** What the newest words of a roll fill in, beside its number and where it is. */
 export const statementColumns = (roll: RollRecord) => ({
   revision: roll.revision,
   order_id: roll.orderId,
-  film_key: searchKey(roll.statement.film),
-  whose_key: roll.statement.whose === null ? null : searchKey(roll.statement.whose),
+  film_key: nameKey(roll.statement.film),
+  whose_key: roll.statement.whose === null ? null : nameKey(roll.statement.whose),
   process: roll.statement.process,
   due: roll.statement.due,
-  searched: searchKey(
+  searched: nameKey(
     [roll.number.text, roll.statement.film, roll.statement.whose ?? '', roll.statement.note].join('\n'),
   ),
   statement: JSON.stringify(roll.statement),

@@ -31,7 +31,8 @@ export function rollsRoom(db: Db, bench: string): RollsPort {
     },
     hold: (ids) => hold(db, bench, ids),
     find: (wanted) => findRolls(db, bench, wanted),
-    ofOrder: async (orderId) => (await inOrder(rolls().where('order_id', '=', orderId))).map(rollRecord),
+    ofOrders: async (orderIds) =>
+      orderIds.length === 0 ? [] : (await inOrder(rolls().where('order_id', 'in', [...orderIds]))).map(rollRecord),
     ofRun: async (runId) => (await inOrder(rolls().where('run_id', '=', runId))).map(rollRecord),
   }
 }

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { celsius, seconds } from '../../kernel/index.js'
+import { celsius, compareNames, seconds } from '../../kernel/index.js'
 import type { ThermometerCheck } from '../../lab/index.js'
 import { NOON, thermometerOf, timeOf } from '../suite/house.js'
-import { compareNames, fromMilliCelsius, fromMilliseconds, toMilliCelsius, toMilliseconds } from './amounts.js'
+import { fromMilliCelsius, fromMilliseconds, toMilliCelsius, toMilliseconds } from './amounts.js'
 import { checkRecord, checkRow, thermometerRecord, thermometerRow } from './kit-rows.js'
 import { pointRows, timeRecord, timeRow } from './times-rows.js'
 

@@ -1,10 +1,8 @@
+import { nameKey } from '../../kernel/index.js'
 import type { Received, RunRecord, Verdict } from '../../lab/index.js'
 import type { RunEventRow, RunReelRow, RunRow, RunVerdictRow } from '../schema.js'
 
 type Event = Received['event']
-
-/** Films are looked for without regard to capitals. */
-export const filmKey = (film: string): string => film.trim().toLowerCase()
 
 export const runRow = (bench: string, run: RunRecord): RunRow => ({
   bench_id: bench,
@@ -39,7 +37,7 @@ export const reelRows = (bench: string, run: RunRecord): RunReelRow[] =>
       tank: conditions.tank,
       position,
       film,
-      film_key: filmKey(film),
+      film_key: nameKey(film),
       exposure_index,
       label,
     })),

@@ -1,6 +1,7 @@
+import { nameKey } from '../../kernel/index.js'
 import type { Progress, Received, RunRecord, RunsPort, RunsWanted } from '../../lab/index.js'
 import type { Db } from '../schema.js'
-import { eventRow, filmKey, received, reelRows, runRecord, runRow, verdictRecord, verdictRow } from './runs-rows.js'
+import { eventRow, received, reelRows, runRecord, runRow, verdictRecord, verdictRow } from './runs-rows.js'
 
 /** Runs of one bench with what happened in them, in one transaction. */
 export function runsRoom(db: Db, bench: string): RunsPort {
@@ -118,7 +119,7 @@ async function newest(db: Db, bench: string, wanted: RunsWanted): Promise<RunRec
           .select('l.position')
           .whereRef('l.bench_id', '=', 'r.bench_id')
           .whereRef('l.run_id', '=', 'r.id')
-          .where('l.film_key', '=', filmKey(film)),
+          .where('l.film_key', '=', nameKey(film)),
       ),
     )
   if (before !== null) {

@@ -1,6 +1,6 @@
+import { compareNames } from '../../kernel/index.js'
 import type { TimeRecord, TimesPort } from '../../lab/index.js'
 import type { Db, TimePointRow } from '../schema.js'
-import { compareNames } from './amounts.js'
 import { pointRows, timeRecord, timeRow } from './times-rows.js'
 
 /** Developing times of one bench, in one transaction. */

@@ -177,7 +177,7 @@ export function rollsBehave(open: Open): void {
       expect(await numbers({ takenInFrom: NOON + 2, takenInBefore: NOON + 3 })).toEqual([2])
       expect(await numbers({ most: 1 })).toEqual([3])
       expect(await numbers({ after: { year: 2026, n: 3 }, most: 1 })).toEqual([2])
-      expect(await look(context, (rooms) => rooms.rolls.ofOrder(order))).toMatchObject([{ number: { n: 2 } }])
+      expect(await look(context, (rooms) => rooms.rolls.ofOrders([order]))).toMatchObject([{ number: { n: 2 } }])
     })
   })
 
