@@ -1,6 +1,7 @@
 import type { OrderLink, OrdersPort } from '../../lab/index.js'
 import type { OrderStatement } from '../../wire/index.js'
-import type { Db, OrderLinkRow } from '../schema.js'
+import type { Db } from '../schema.js'
+import type { OrderLinkRow } from '../schema-rolls.js'
 import { statementsRoom } from './statements.js'
 
 /** Orders of one bench, their links and counts, in one transaction. */

@@ -1,6 +1,6 @@
 import { nameKey } from '../../kernel/index.js'
 import type { NumberBlock, RollEvent, RollRecord, RollRevision } from '../../lab/index.js'
-import type { NumberBlockRow, RollEventRow, RollRevisionRow, RollRow } from '../schema.js'
+import type { NumberBlockRow, RollEventRow, RollRevisionRow, RollRow } from '../schema-rolls.js'
 
 /** What the newest words of a roll fill in, beside its number and where it is. */
 export const statementColumns = (roll: RollRecord) => ({

@@ -1,5 +1,6 @@
 import type { Stated, StatementsPort } from '../../lab/index.js'
-import type { Db, StatementRevisionRow } from '../schema.js'
+import type { Db } from '../schema.js'
+import type { StatementRevisionRow } from '../schema-rolls.js'
 import { toFlag } from './amounts.js'
 
 /** Records of one kind at one bench, kept as revisions of what was stated. */
