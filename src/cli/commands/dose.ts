@@ -1,5 +1,4 @@
 import { celsius, ok, type Result, type Seconds, seconds, type UnitSystem } from '../../kernel/index.js'
-import { basisOf, timeStatementOf } from '../../lab/index.js'
 import { type CourseReading, dose as doseOf, type TimeBasis } from '../../science/index.js'
 import type { DoseAnswer } from '../../wire/index.js'
 import { say, warningSentence, writerFor } from '../../words/index.js'
@@ -49,6 +48,7 @@ function fromLines(text: string, options: DoseOptions, units: UnitSystem): Resul
 async function fromJson(text: string): Promise<Result<Asked>> {
   const question = await jsonIn(text, 'the question', 'dose-question')
   if (!question.ok) return question
+  const { basisOf, timeStatementOf } = await import('../../lab/index.js')
   const basis = basisOf(timeStatementOf(question.value.time))
   if (!basis.ok) return basis
   const readings = question.value.readings.map(({ at_s, temperature_c }) => ({
