@@ -5,6 +5,9 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { performance } from 'node:perf_hooks'
 import { fileURLToPath } from 'node:url'
+import { examples } from '../dist/cli/examples/index.js'
+import { keeping as keepers } from '../dist/cli/examples/keeping.js'
+import { exampleParts } from '../dist/cli/examples/parts.js'
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
 const launcher = join(root, 'bin', 'wetside.js')
@@ -55,26 +58,16 @@ function untilListening_ms(args, env = {}) {
 const bareServer =
   "require('node:http').createServer().listen(0,'127.0.0.1',function(){console.log('Listening on '+this.address().port)})"
 
-/** Every command that reckons, with what it is asked and what it reads. */
-const densities = [1.64, 1.44, 1.25, 1.05, 0.86, 0.67, 0.48, 0.32, 0.24, 0.22, 0.22]
-const reckoning = [
-  [['time', '--at', '21.6C', '--point', '18C 11:30', '--point', '20C 9:30']],
-  [['dose', '--point', '20C 8:00'], '0:00 20.0C\n8:00 24.0C\n'],
-  [['thermometer', '--read', '21.0C', '--check', '20.4=20.0']],
-  [['strip', '--tablet', '11-step', '--lamp', '0.05', '--base', '0.22'], densities.join('\n')],
-  [['contrast', '--wanted', '0.62'], '4:00 0.50\n8:00 0.75\n'],
-  [['index', '--iso', '400', '--meter', 'f/11 1/15'], 'f/8 1/15 0.20\nf/11 1/15 0.10\nf/16 1/15 0.05\n'],
-  [['density', '--enlarger', '10=13']],
-  [['zones']],
-  [['range', '--subject', '160', '--gradient', '0.6']],
-  [['control'], 'mon 0.12 0.60 0.60\ntue 0.12 0.61 0.60\n'],
-  [['fit', 'rise'], '77.6 10.07\n190.8 23.93\n289.0 35.18\n434.8 50.76\n'],
-]
+/** Every command that reckons, asked what its worked example asks; those that keep or give out data are left out. */
+const keeping = new Set(Object.keys(keepers))
+const reckoning = Object.entries(examples)
+  .filter(([name]) => !keeping.has(name))
+  .map(([, example]) => exampleParts(example))
 
 /** The command that kept one waiting longest, each run once. */
 async function slowest_ms() {
   const took = []
-  for (const [args, input] of reckoning) took.push(await untilEnd_ms([launcher, ...args], input))
+  for (const { argv, input } of reckoning) took.push(await untilEnd_ms([launcher, ...argv], input))
   return Math.max(...took)
 }
 

@@ -33,7 +33,7 @@ async function startServer(args) {
 }
 
 async function runCommand(args) {
-  const cli = await built('cli/main.js')
+  const cli = await built('cli-app/main.js')
   return cli.run(args)
 }
 

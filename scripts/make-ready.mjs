@@ -6,10 +6,10 @@ import { takeLock } from './lock.mjs'
 import {
   buildFingerprint,
   buildStamp,
+  bundles,
   exitCodes,
   installFingerprint,
   installStamp,
-  webConfig,
   whatIsMissing,
 } from './ready.mjs'
 
@@ -128,8 +128,8 @@ export function buildSteps(root) {
   const tool = (...path) => join(root, 'node_modules', ...path)
   const force = existsSync(join(root, 'dist', 'kernel', 'index.js')) ? [] : ['--force']
   const steps = [{ name: 'tsc -b', file: tool('typescript', 'bin', 'tsc'), args: ['-b', ...force] }]
-  if (existsSync(webConfig(root))) {
-    steps.push({ name: 'vite build', file: tool('vite', 'bin', 'vite.js'), args: ['build', '-c', webConfig(root)] })
+  for (const config of bundles(root).filter((file) => existsSync(file))) {
+    steps.push({ name: 'vite build', file: tool('vite', 'bin', 'vite.js'), args: ['build', '-c', config] })
   }
   return steps
 }

@@ -9,7 +9,8 @@ export const exitCodes = { installFailed: 69, buildFailed: 70, busy: 75, wrongNo
 
 export const installStamp = (root) => join(root, 'node_modules', '.wetside-stamp')
 export const buildStamp = (root) => join(root, 'dist', '.stamp')
-export const webConfig = (root) => join(root, 'src', 'web', 'vite.config.ts')
+/** What is put together after compiling: the pages, and the commands. */
+export const bundles = (root) => ['web', 'cli'].map((folder) => join(root, 'src', folder, 'vite.config.ts'))
 
 const oldest = [20, 20, 2]
 const majors = [20, 22, 24]

@@ -1,8 +1,9 @@
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { examples } from '../../src/cli/examples/index.js'
-import { helpPages } from '../../src/cli/main.js'
-import { command, wordsOf } from '../support/commands.js'
+import { exampleParts } from '../../src/cli/examples/parts.js'
+import { helpPages, run } from '../../src/cli/main.js'
+import { command } from '../support/commands.js'
 import { tempFolders } from '../support/folders.js'
 
 const newFolder = tempFolders()
@@ -14,24 +15,31 @@ beforeEach(() => {
 })
 afterEach(() => vi.unstubAllEnvs())
 
-/** An example in its parts. Files it names lie in the test's folder. */
-function partsOf(example: string) {
-  const lines = example.split('\n').map((line) => line.replace(/^ {2}/, ''))
-  const input = lines[0]?.startsWith('< ') ? (lines.shift() as string).slice(2).replaceAll('\\n', '\n') : ''
-  const [program, ...argv] = wordsOf((lines.shift() as string).replace(/^\$ /, ''))
-  const placed = (text: string) => text.replaceAll(/(?<!\S)bench\.backup\.ndjson/g, join(folder, 'bench.backup.ndjson'))
-  return { program, argv: argv.map(placed), input, printed: lines.map(placed) }
+/** An example with the files it names lying in the test's folder. */
+function placed(example: string) {
+  const { program, argv, input, printed } = exampleParts(example)
+  const inFolder = (text: string) =>
+    text.replaceAll(/(?<!\S)bench\.backup\.ndjson/g, join(folder, 'bench.backup.ndjson'))
+  return { program, argv: argv.map(inFolder), input, printed: printed.map(inFolder) }
 }
 
-describe('the worked example of', () => {
+/** What the launcher loads: the same sources, put together into few files. */
+const built: { run: typeof run } = await import(new URL('../../dist/cli-app/main.js', import.meta.url).href)
+
+describe.each([
+  ['as written', run],
+  ['as built', built.run],
+])('the worked example, %s, of', (_, runs) => {
   it.each(Object.entries(examples))('%s prints what it says', async (name, example) => {
-    const { program, argv, input, printed } = partsOf(example)
+    const { program, argv, input, printed } = placed(example)
     expect([program, argv[0]]).toEqual(['wetside', name])
-    const { out, err } = await command(argv, input)
+    const { out, err } = await command(argv, input, runs)
     expect([...out, ...err]).toEqual(printed)
   })
+})
 
-  it('every command stands in its help', async () => {
+describe('the help', () => {
+  it('shows every command with its example', async () => {
     const pages = await helpPages()
     for (const [name, example] of Object.entries(examples))
       expect(pages.find((page) => page.name === `wetside ${name}`)?.help).toContain(example)

@@ -8,20 +8,16 @@ export interface Ran {
   readonly err: readonly string[]
 }
 
-/** Runs one command line in this process, with `input` as its standard input. */
-export async function command(argv: readonly string[], input = ''): Promise<Ran> {
+/** Runs one command line in this process, with `input` as its standard input; `runs` may be the program as built. */
+export async function command(argv: readonly string[], input = '', runs: typeof run = run): Promise<Ran> {
   const [out, err]: [string[], string[]] = [[], []]
   const stdin = new PassThrough()
   stdin.end(input)
   const standard = vi.spyOn(process, 'stdin', 'get').mockReturnValue(stdin as never)
   const lines = (to: string[]) => (text: string) => void to.push(...text.split('\n'))
   try {
-    return { code: await run(argv, { out: lines(out), err: lines(err) }), out, err }
+    return { code: await runs(argv, { out: lines(out), err: lines(err) }), out, err }
   } finally {
     standard.mockRestore()
   }
 }
-
-/** Splits a command line as a shell does, as far as the examples go: words and "words in quotes". */
-export const wordsOf = (line: string): string[] =>
-  [...line.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? (match[2] as string))
