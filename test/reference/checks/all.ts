@@ -18,7 +18,9 @@ import { practiceCases, practiceLimits } from './practice.js'
 import { quickList } from './quick-list.js'
 import { solutionCases } from './solution-cases.js'
 import { filmSpeeds } from './speeds.js'
+import { standingBaths } from './standing.js'
 import { computedStrips } from './strips.js'
+import { tankPractice } from './tank-practice.js'
 import { thermometers } from './thermometers.js'
 import { washing } from './washes.js'
 import { waterMixing, waterProperties, workingTemperatures } from './waters.js'
@@ -64,4 +66,6 @@ export const groups: Readonly<Record<string, readonly Check[]>> = {
   'acids and bases': acidsAndBases,
   'safety in mixing': mixingSafety,
   'cases of solutions': solutionCases,
+  'practice of tanks': tankPractice,
+  'standing baths': standingBaths,
 }
