@@ -75,10 +75,10 @@ it('keeps the second through a frozen page, a moved clock, reloads and five minu
   await clock.pass(4 * MINUTE_S)
   near(await timeLeft(page), atLoss - 4 * MINUTE_S, 'without a network')
   await clock.pass(await timeLeft(page))
-  await hold(page, /^Hold: poured out/)
+  await hold(page, /^Hold: pouring out/)
   await page.getByRole('button', { name: 'Undo: developer out' }).waitFor()
   await clock.pass(MINUTE_S)
-  await hold(page, /^Hold: poured out/)
+  await hold(page, /^Hold: pouring out/)
   await sees(page, /(3|three) entries kept here/)
 
   await page.unroute('**/api/**')

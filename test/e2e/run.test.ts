@@ -23,7 +23,7 @@ async function wholeRun(size: Size, film: string) {
   await headed(page, 'Tank A')
   await clock.pass(15)
   await hold(page, 'Hold: developer is in')
-  await sees(page, 'Hold: poured out')
+  await sees(page, 'Hold: pouring out')
 
   const follower = await open('/runs', size)
   await clock.wind(follower)
@@ -65,9 +65,9 @@ async function noteOnTheWay(page: Page, follower: Page) {
 }
 
 async function mistakenHold(page: Page, follower: Page) {
-  await hold(page, /^Hold: poured out/)
+  await hold(page, /^Hold: pouring out/)
   await page.getByRole('dialog', { name: /before its time/ }).waitFor()
-  await hold(page, 'Hold: it is poured out')
+  await hold(page, 'Hold: I am pouring out')
   await page.getByRole('button', { name: 'Undo: developer out' }).waitFor()
   await sees(follower, 'Undo: developer out')
   await page.getByRole('button', { name: 'Undo: developer out' }).click()
@@ -98,8 +98,10 @@ async function reloadKeepsIt(page: Page) {
 async function toTheFixer(page: Page, clock: SinkClock) {
   await clock.pass(await count(page, 'Developer, time left'))
   for (const bath of ['developer', 'stop']) {
-    await hold(page, /^Hold: poured out/)
+    await hold(page, /^Hold: pouring out/)
     await page.getByRole('button', { name: `Undo: ${bath} out` }).waitFor()
+    await sees(page, 'Pour out now')
+    await sees(page, bath === 'developer' ? 'Stop: why, and what spoils it' : 'Fix: why, and what spoils it')
     await clock.pass(80)
   }
 }

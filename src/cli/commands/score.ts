@@ -1,5 +1,7 @@
 import { failed, ok, type Result, readDuration, readTemperature } from '../../kernel/index.js'
 import {
+  isBath,
+  isRefillOf,
   type Job,
   plan,
   type Recipe,
@@ -123,11 +125,14 @@ function linesOf(score: Score, plan: TankPlan, writer: Writer): string[] {
 const lineOf = (at: number, text: string, writer: Writer): string => `${writer.time(at).padStart(7)}  ${text}`
 
 function headingOf({ laid, tank }: TankPlan, { kind, index, parts }: Job, writer: Writer): string {
-  const name = tank.recipe.steps[index]?.name ?? ''
+  const step = tank.recipe.steps[index]
+  const name = step?.name ?? ''
   if (kind === 'drain') return say('sheet.job.out', { name }, writer)
   if (kind === 'check') return say('sheet.job.check', { name }, writer)
   if (kind !== 'change') return name
-  const before = laid.slice(0, index).findLast(({ step, skipped }) => step.step === 'bath' && !skipped)?.step.name
+  const before = laid.slice(0, index).findLast((one) => isBath(one.step) && !one.skipped)?.step
   if (before === undefined || parts[0]?.part !== 'drain') return say('sheet.job.in', { name }, writer)
-  return before === name ? say('sheet.job.refill', { name }, writer) : say('sheet.job.change', { name, before }, writer)
+  return isBath(before) && step !== undefined && isBath(step) && isRefillOf(before, step)
+    ? say('sheet.job.refill', { name }, writer)
+    : say('sheet.job.change', { name, before: before.name }, writer)
 }

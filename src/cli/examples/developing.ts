@@ -19,12 +19,12 @@ export const developing = {
     10:51  Fix: turn for 5 s, 8 times, the last at 14:21
     11:56  Lid off
     12:26  Look for clearing
-    14:41  Fix out, wash in
-    15:59  Wash: change the water
-    20:17  Wash: change the water
-    25:35  Wash: change the water
-    30:53  Wash: change the water
-    36:11  Wash out, wetting agent in
+    14:41  Fix out, wash 1 in
+    15:59  Wash 2: change the water
+    20:17  Wash 3: change the water
+    25:35  Wash 4: change the water
+    30:53  Wash 5: change the water
+    36:11  Wash 5 out, wetting agent in
     37:29  Wetting agent out
     37:39  Wipe or let run off
     37:59  Hang up`,

@@ -1,12 +1,11 @@
 import { writeVolume } from '../../kernel/index.js'
-import type { Laid, Tank, TankPlan } from '../../score/index.js'
+import { isBath, type Laid, type Tank, type TankPlan } from '../../score/index.js'
 import { say, type Writer } from '../../words/index.js'
 import type { Fonts } from '../setting/fonts.js'
 import { broken, line } from '../setting/lines.js'
 import type { Line } from '../setting/page.js'
 import type { Column, Piece } from '../setting/pieces.js'
 import { type Fills, fillsName, fillsOf } from './fills.js'
-import { isBath } from './job-texts.js'
 
 const SIZE = 12
 const HEAD = 12

@@ -1,6 +1,5 @@
-import type { Bath, Laid } from '../../score/index.js'
+import { type Bath, isBath, isRefillOf, type Laid, seriesOf } from '../../score/index.js'
 import { say, type Writer } from '../../words/index.js'
-import { isBath } from './job-texts.js'
 
 /** A bath, or several fills of the same that follow one another: five fills of water are one wash to the eye. */
 export interface Fills {
@@ -19,7 +18,7 @@ export function fillsOf(laid: readonly Laid[]): Fills[] {
     const bath = one.step
     const before = fills.at(-1)
     const time = one.clockEnd - one.in
-    if (before?.bath.name === bath.name && before.bath.kind === bath.kind && one.index === before.last.index + 1)
+    if (before !== undefined && isRefillOf(before.bath, bath) && one.index === before.last.index + 1)
       fills[fills.length - 1] = { ...before, last: one, count: before.count + 1, time: before.time + time }
     else fills.push({ bath, first: one, last: one, count: 1, time })
   }
@@ -27,4 +26,10 @@ export function fillsOf(laid: readonly Laid[]): Fills[] {
 }
 
 export const fillsName = (name: string, count: number, w: Writer): string =>
-  count === 1 ? name : say('sheet.fills', { name, count }, w)
+  count === 1 ? name : say('sheet.fills', { name: seriesOf(name), count }, w)
+
+/** The bath that was in the tank before this step; null for the first. */
+export function bathBefore(laid: readonly Laid[], index: number): Bath | null {
+  const step = laid.slice(0, index).findLast(({ step: one, skipped }) => isBath(one) && !skipped)?.step
+  return step !== undefined && isBath(step) ? step : null
+}

@@ -1,4 +1,4 @@
-import type { Score } from '../../score/index.js'
+import { type Score, seriesOf } from '../../score/index.js'
 import { say, type Writer } from '../../words/index.js'
 import type { Fonts } from '../setting/fonts.js'
 import { beside, box, type Column, gap, type Piece, rule, stacked, text, textAtRight } from '../setting/pieces.js'
@@ -142,10 +142,10 @@ function refillsPiece(setter: Setter, jobs: readonly TankJob[]): Piece {
       text(fonts, 'P', turned, { size: SIZE.small }, own.moment),
     ])
   }
-  const [first] = texts
+  const series = seriesOf(jobs[0]?.one.step.name ?? '')
   return stacked([
     rule(whole, SPACE.over),
-    text(fonts, 'H2', first?.heading ?? '', { size: SIZE.heading, face: 'strong' }, whole),
+    text(fonts, 'H2', say('sheet.job.refill', { name: series }, w), { size: SIZE.heading, face: 'strong' }, whole),
     text(fonts, 'P', say('sheet.do.refills', { count: jobs.length }, w), { size: SIZE.todo }, whole),
     ...rows.map((row) => beside(row.map(fill))),
     text(fonts, 'P', texts.map(({ reason }) => reason).join(' '), { size: SIZE.small, ink: 'quiet' }, whole),

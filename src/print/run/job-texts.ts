@@ -1,6 +1,18 @@
-import type { Act, Agitation, Bath, Laid, Step, Turn } from '../../score/index.js'
+import {
+  type Act,
+  type Agitation,
+  type Bath,
+  isBath,
+  isRefillOf,
+  type Laid,
+  type Step,
+  type Turn,
+} from '../../score/index.js'
 import { say, type Writer } from '../../words/index.js'
+import { bathBefore } from './fills.js'
 import { momentOf, type TankJob, turnOf } from './timeline.js'
+
+export { isBath }
 
 /** What the sheet says about one job. */
 export interface JobTexts {
@@ -11,8 +23,6 @@ export interface JobTexts {
   /** What is written down beside the moment it was done. */
   readonly asks: 'nothing' | 'temperature' | 'clearing'
 }
-
-export const isBath = (step: Step): step is Bath => step.step === 'bath'
 
 export function jobTexts(at: TankJob, ofSeveral: boolean, w: Writer): JobTexts {
   const { step } = at.one
@@ -87,15 +97,11 @@ function changeTexts({ plan, one, job, offset }: TankJob, bath: Bath, w: Writer)
   }
 }
 
-function changeHeading(drained: Bath | null, { name, kind }: Bath, w: Writer): string {
+function changeHeading(drained: Bath | null, bath: Bath, w: Writer): string {
+  const { name } = bath
   if (drained === null) return say('sheet.job.in', { name }, w)
-  if (drained.kind === kind && drained.name === name) return say('sheet.job.refill', { name }, w)
+  if (isRefillOf(drained, bath)) return say('sheet.job.refill', { name }, w)
   return say('sheet.job.change', { name, before: drained.name }, w)
-}
-
-function bathBefore(laid: readonly Laid[], index: number): Bath | null {
-  const step = laid.slice(0, index).findLast(({ step: one, skipped }) => isBath(one) && !skipped)?.step
-  return step !== undefined && isBath(step) ? step : null
 }
 
 /** How a bath is turned right after its pour, in a sentence. */

@@ -1,4 +1,15 @@
-import type { Agitation, Bath, Job, Laid, Score, TankPlan, Turn } from '../../score/index.js'
+import {
+  type Agitation,
+  type Bath,
+  isBath,
+  isRefillOf,
+  type Job,
+  type Laid,
+  type Score,
+  type TankPlan,
+  type Turn,
+} from '../../score/index.js'
+import { bathBefore } from './fills.js'
 
 /** A job of one tank, at its moment of the whole run. */
 export interface TankJob {
@@ -51,8 +62,8 @@ function refilled(last: Entry | undefined, job: TankJob): ManyJobs | null {
 
 /** Whether a change pours in what was poured out: fresh water after water. */
 function isRefill({ plan, one, job }: TankJob): boolean {
-  const before = plan.laid.slice(0, one.index).findLast(({ step, skipped }) => step.step === 'bath' && !skipped)?.step
-  return job.kind === 'change' && before?.kind === one.step.kind && before.name === one.step.name
+  const before = bathBefore(plan.laid, one.index)
+  return job.kind === 'change' && before !== null && isBath(one.step) && isRefillOf(before, one.step)
 }
 
 export const momentOf = ({ offset, job }: TankJob): number => offset + job.start

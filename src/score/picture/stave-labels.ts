@@ -1,3 +1,4 @@
+import { seriesOf } from '../recipe/kinds.js'
 import { developing } from './band.js'
 import { type Box, textWidth } from './boxes.js'
 import type { Point, TextMark } from './drawing.js'
@@ -18,8 +19,10 @@ export function staveLabels(frame: StaveFrame, stave: StaveInput, width: number)
   for (const [i, span] of stave.plan.baths.entries()) {
     if (span.index === bath?.index && stave.band.length > 0) continue
     // Five fills of water are one wash to the eye.
-    if (stave.plan.baths[i - 1]?.name === span.name) continue
-    placing.label(bathPlaces(frame, span.name, span.clockStart, span.drainEnd))
+    const name = seriesOf(span.name)
+    const before = stave.plan.baths[i - 1]
+    if (before !== undefined && seriesOf(before.name) === name) continue
+    placing.label(bathPlaces(frame, name, span.clockStart, span.drainEnd))
   }
   return placing.placed.filter((mark): mark is TextMark => mark.kind === 'text')
 }

@@ -44,6 +44,13 @@ export const runPagesWords = {
   'plan.practice': (_: object) =>
     'Practice: an empty tank or a spare roll. Nothing is used up, and the record says so.',
 
+  'ready.first': (_: object) => 'Before that',
+  'ready.first.film': (_: object) => 'The film is in the tank and the lid is on.',
+  'ready.first.baths': (p: { names: readonly string[] }) =>
+    `Within reach, in this order: ${p.names.map((name, i) => (i === 0 ? name : uncapital(name))).join(', ')}.`,
+  'ready.first.care': (_: object) =>
+    'Gloves and eye protection on, the room aired, nothing to eat or drink near. The safety sheets of your products come first.',
+
   'ready.room': (p: { by: number }, w: Writer) => roomTakes(p, w),
   'ready.thermometer': (p: { name: string; by: number; band: number }, w: Writer) =>
     `${p.name} shows ${w.difference(Math.abs(p.by))} too ${p.by > 0 ? 'much' : 'little'}; that is counted. It may be ${w.difference(p.band)} out.`,
@@ -102,7 +109,8 @@ export const runPagesWords = {
 
   'tank.time-left': (_: object) => 'time left',
   'tank.over': (_: object) => 'over time',
-  'tank.goes-in': (_: object) => 'goes in, in',
+  'tank.goes-in': (_: object) => 'until it is in',
+  'tank.late': (_: object) => 'late to go in',
   'tank.pour-out-at': (p: { at: string }) => `pour out ${p.at}`,
   'tank.done-at': (p: { at: string }) => `until ${p.at}`,
   'tank.developed': (p: { fraction: number }, w: Writer) => `${w.percent(p.fraction)} developed`,
@@ -112,7 +120,7 @@ export const runPagesWords = {
     `${p.name}: ${w.percent(p.fraction)} of the planned development is done.`,
   'tank.strip-plain': (p: Named) => `${p.name} and its turns.`,
   'tank.hold.poured-in': (p: Named) => `Hold: ${uncapital(p.name)} is in`,
-  'tank.hold.poured-out': (_: object) => 'Hold: poured out',
+  'tank.hold.poured-out': (_: object) => 'Hold: pouring out',
   'tank.hold.step-done': (p: Named) => `Hold: ${uncapital(p.name)} done`,
   'tank.due': (p: Named & { at: string }) => `${uncapital(p.name)}, due ${p.at}`,
   'tank.early': (p: { by: number }, w: Writer) => `${w.time(p.by)} early, so it will ask`,
@@ -130,6 +138,7 @@ export const runPagesWords = {
   'tank.done.mishap': (p: { what: string }) => p.what,
   'tank.done.clearing': (p: { time: Seconds | number }, w: Writer) => `Clear after ${w.time(p.time)}`,
   'tank.done.noted': (p: { text: string }) => `Note “${p.text.length > 24 ? `${p.text.slice(0, 22)} …` : p.text}”`,
+  'tank.why': (p: Named) => `${p.name}: why, and what spoils it`,
   'tank.note': (_: object) => 'Write a note',
   'tank.noted': (p: { text: string }) => `Noted: ${p.text.length > 60 ? `${p.text.slice(0, 58)} …` : p.text}`,
   'tank.clear': (_: object) => 'The film is clear',
@@ -151,6 +160,9 @@ export const runPagesWords = {
   'job.change': (p: Named) => `Change to ${uncapital(p.name)}`,
   'job.first-pour': (p: Named) => `Pour ${uncapital(p.name)}`,
   'job.drain': (_: object) => 'Pour out',
+  'job.part.cap': (p: Named) => `Take up ${uncapital(p.name)}`,
+  'job.part.pour': (p: Named) => `Pour ${uncapital(p.name)} in`,
+  'job.part.tap': (_: object) => 'Knock bubbles loose',
   'job.check': (_: object) => 'Read thermometer',
   'job.step': (p: Named) => p.name,
   'job.in': (p: { job: string }) => `${p.job} in`,

@@ -1,4 +1,5 @@
 import { mishapWords } from './mishaps.js'
+import { ruinsWords } from './ruins.js'
 import { runPagesWords } from './run-pages.js'
 import { runsWords } from './runs.js'
 import { scoreWords } from './score.js'
@@ -11,4 +12,5 @@ export const sinkWords = {
   ...runsWords,
   ...runPagesWords,
   ...mishapWords,
+  ...ruinsWords,
 } as const

@@ -83,10 +83,11 @@ export const washAid: Bath = bath({
   reason: 'A salt bath that drives the fixer out of the gelatin, so that the wash is short.',
 })
 
-export const wash = (id: string, count: number, time: number, reason: string): Bath =>
+/** Named apart, so that nobody at the sink has to remember which fill this is. */
+export const wash = (id: string, name: string, count: number, time: number, reason: string): Bath =>
   bath({
     id,
-    name: 'Wash',
+    name,
     kind: 'wash',
     time: fixedFor(time),
     agitation: {
@@ -103,14 +104,15 @@ export const wash = (id: string, count: number, time: number, reason: string): B
 export const fillsOfWater: readonly Bath[] = [
   wash(
     'wash-1',
+    'Wash 1',
     5,
     60,
     'The first fill takes off what clings to film and walls; pour it with the silver waste if you collect.',
   ),
-  wash('wash-2', 10, 240, 'Resting matters as much as turning: fixer has to seep out of the gelatin.'),
-  wash('wash-3', 20, 300, 'Each fill starts clean and draws out more.'),
-  wash('wash-4', 20, 300, 'By now little is left; time still counts.'),
-  wash('wash-5', 20, 300, 'The last fill; what stays now stays for good.'),
+  wash('wash-2', 'Wash 2', 10, 240, 'Resting matters as much as turning: fixer has to seep out of the gelatin.'),
+  wash('wash-3', 'Wash 3', 20, 300, 'Each fill starts clean and draws out more.'),
+  wash('wash-4', 'Wash 4', 20, 300, 'By now little is left; time still counts.'),
+  wash('wash-5', 'Wash 5', 20, 300, 'The last fill; what stays now stays for good.'),
 ]
 
 export const wetting: Bath = bath({

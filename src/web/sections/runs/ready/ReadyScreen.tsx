@@ -8,6 +8,7 @@ import { DeviceState } from '../run/DeviceState.js'
 import { Hold } from '../run/Hold.js'
 import { OtherBaths } from './OtherBaths.js'
 import { PourNow } from './PourNow.js'
+import { SetOut } from './SetOut.js'
 import { useDeveloper } from './useDeveloper.js'
 
 /** Before you pour: what the thermometer says, what that makes of the time, and what this device can do. */
@@ -33,6 +34,7 @@ export function ReadyScreen({ running, run, tank }: { running: Running; run: Run
       ) : (
         <PourNow developer={developer} thermometer={run.plan.thermometer} onPour={begin} />
       )}
+      <SetOut run={run} tank={tank} />
       <OtherBaths run={run} tank={tank} developer={developer?.shown ?? null} />
       <section>
         <h2>The plan</h2>
@@ -47,7 +49,6 @@ export function ReadyScreen({ running, run, tank }: { running: Running; run: Run
           <a className="btn" href={runSheetAddress(run.id)} target="_blank" rel="noreferrer">
             Print the bench sheet
           </a>
-          <ButtonLink href={`/runs/${run.id}/load`}>Load the film</ButtonLink>
           <ButtonLink href="/runs">All runs</ButtonLink>
         </div>
       </section>

@@ -12,14 +12,14 @@ export function BathLead({ running, tank }: { running: Running; tank: TankFollow
   const writer = useWriter()
   const second = (running.now - tank.zero) / 1000
   const { name, left, goesIn } = leadOf(tank, second)
-  const about = goesIn ? 'tank.goes-in' : left < -1 ? 'tank.over' : 'tank.time-left'
+  const about = left < -1 ? (goesIn ? 'tank.late' : 'tank.over') : goesIn ? 'tank.goes-in' : 'tank.time-left'
   return (
     <div className="lead-row">
       <p className="lead-name">
         <strong>{name}</strong>
         <span className="quiet">{say(about, {}, writer)}</span>
       </p>
-      <p className={`count ${left < -1 && !goesIn ? 'care' : ''}`} role="timer" aria-label={`${name}, time left`}>
+      <p className={`count ${left < -1 ? 'care' : ''}`} role="timer" aria-label={`${name}, time left`}>
         {writeCount(left)}
       </p>
     </div>
@@ -39,7 +39,8 @@ function leadOf({ plan: { laid }, index }: TankFollowing, second: number): Lead 
   const next = laid.find((one) => asked(one) && (current === undefined || one.index > current.index))
   if (current === undefined || (current.outBy === 'pressed' && next !== undefined)) {
     const coming = next ?? laid[0]
-    if (coming !== undefined) return { name: coming.step.name, left: coming.in - second, goesIn: true }
+    if (coming?.step.step === 'bath') return { name: coming.step.name, left: coming.in - second, goesIn: true }
+    if (coming !== undefined) return { name: coming.step.name, left: coming.due - second, goesIn: false }
   }
   return { name: current?.step.name ?? '', left: (current?.due ?? second) - second, goesIn: false }
 }

@@ -45,7 +45,7 @@ export function Confirm({ running, tank, tell }: ScreenPart) {
         <Dialog title={say('tank.ask-early', { by: early / 1000 }, writer)} onClose={() => setAsks(false)}>
           <p>{whyAsked(tank, awaited, writer)}</p>
           <div className="stack">
-            <Hold label="Hold: it is poured out" onHeld={confirm} />
+            <Hold label="Hold: I am pouring out" onHeld={confirm} />
             <Button onClick={() => setAsks(false)}>No, it stays in</Button>
           </div>
         </Dialog>

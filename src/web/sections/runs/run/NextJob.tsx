@@ -3,16 +3,18 @@ import { say } from '../../../../words/index.js'
 import { useWriter, Words } from '../../../shared/ui/index.js'
 import type { Running } from '../engine/useRunning.js'
 import { writeCount } from './BathLead.js'
-import { jobWords } from './jobWords.js'
+import { jobWords, partAt, partWords } from './jobWords.js'
 
 /** The job that hands are at, or the next one, with its count. */
 export function NextJob({ running: { now }, tank }: { running: Running; tank: TankFollowing }) {
   const writer = useWriter()
   const job = tank.jobs.find(({ state }) => state === 'now') ?? tank.next
   if (job === null) return null
-  const words = jobWords(tank, job, writer)
+  const part = job.state === 'now' && job.job.kind === 'change' ? partAt(job, (now - tank.zero) / 1000) : null
+  const words = part === null ? jobWords(tank, job, writer) : partWords(tank, job, part, writer)
   const coming = job.state === 'to-come'
-  const seconds = coming ? job.at - now : job.state === 'now' ? job.until - now : now - job.at
+  const until = part === null ? job.until : tank.zero + part.end * 1000
+  const seconds = coming ? job.at - now : job.state === 'now' ? until - now : now - job.at
   const below =
     job.state === 'now'
       ? say('job.still-for', {}, writer)

@@ -13,6 +13,7 @@ import { OnTheSide } from './OnTheSide.js'
 import { Said } from './Said.js'
 import { Strip } from './Strip.js'
 import { Thermometer } from './Thermometer.js'
+import { WhyStep } from './WhyStep.js'
 
 /** A tank under way, to be read at arm's length and worked with wet hands. */
 export function TankScreen({ running, run, tank }: { running: Running; run: Run; tank: TankFollowing }) {
@@ -45,6 +46,7 @@ export function TankScreen({ running, run, tank }: { running: Running; run: Run;
         </div>
       </div>
       <OnTheSide {...screen} run={run} />
+      <WhyStep tank={tank} />
       <DeviceState running={running} withTrials={false} />
     </div>
   )

@@ -1,4 +1,4 @@
-import type { FollowedJob, Laid, TankFollowing } from '../../../../score/index.js'
+import type { FollowedJob, JobPart, Laid, TankFollowing } from '../../../../score/index.js'
 import { say, type Writer } from '../../../../words/index.js'
 
 /** A job in a few words. */
@@ -20,6 +20,42 @@ export function jobWords({ plan: { laid } }: TankFollowing, { job }: FollowedJob
     default:
       return say('job.step', { name }, writer)
   }
+}
+
+/** What hands are at within a job; a job without parts is one thing throughout. */
+export function partAt({ job }: FollowedJob, second: number): JobPart | null {
+  return job.parts.find(({ end }) => second < end) ?? null
+}
+
+/** A part of a bath change in a few words: one thing to do, not the whole chain. */
+export function partWords(
+  { plan: { laid } }: TankFollowing,
+  { job }: FollowedJob,
+  part: JobPart,
+  writer: Writer,
+): string {
+  const own = laid[job.index]
+  if (own === undefined) return ''
+  const { name } = own.step
+  switch (part.part) {
+    case 'drain':
+      return say('job.drain', {}, writer)
+    case 'cap':
+      return say('job.part.cap', { name }, writer)
+    case 'pour':
+      return say('job.part.pour', { name }, writer)
+    case 'tap':
+      return say('job.part.tap', {}, writer)
+    case 'turns':
+      return openingWords(own, part.end - part.start, writer)
+  }
+}
+
+function openingWords({ agitation }: Laid, seconds: number, writer: Writer): string {
+  const opening = agitation !== null && 'opening' in agitation ? agitation.opening : null
+  return opening?.by === 'inversions'
+    ? say('job.turn-count', { count: opening.count }, writer)
+    : say('job.turn-seconds', { seconds: Math.round(seconds) }, writer)
 }
 
 const firstBath = (laid: readonly Laid[]) => laid.find(({ step, skipped }) => step.step === 'bath' && !skipped)?.index
