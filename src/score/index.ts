@@ -14,6 +14,7 @@ export type { ScoreLabels, ScorePictureInput, StaveInput } from './picture/score
 export { scorePicture } from './picture/score-picture.js'
 export { type TimeGraphInput, timeGraph } from './picture/time-graph.js'
 export type * from './plan/definition.js'
+export { lengthFrom } from './plan/length.js'
 export { plan, type TankWish } from './plan/plan.js'
 export { ACT_KINDS, BATH_KINDS, CAUTIONS, newStep } from './recipe/blank.js'
 export { checkRecipe, RECIPE_LIMITS, recipeProblems } from './recipe/check.js'

@@ -119,6 +119,18 @@ describe('what the sheet says', () => {
     expect(lines[at + 1]?.text).toBe(writeDuration(seconds(570 * 2.4 ** -0.1 + 15 - 10)))
   })
 
+  it('reckons with the room’s pull there, as the plan for that reading does', () => {
+    const room = { temperature: celsius(17), timeConstant: minutes(110) }
+    const score = scoreOf({ recipe: acid, room })
+    const lines = linesIn(pagesOf(sheet(score)))
+    const at = lines.findIndex(({ text }) => text === '21.0\u202f°C')
+    const warmer = scoreOf({ recipe: acid, room, temperature: celsius(21) }).tanks[0]?.baths[0]
+    expect(lines[at + 1]?.text).toBe(writeDuration(warmer?.drainStart ?? seconds(0)))
+    expect(textOf(pagesOf(sheet(score)))).toContain('the room’s pull is reckoned with')
+    // A tank that cools takes longer than one that holds its temperature.
+    expect(warmer?.drainStart).toBeGreaterThan(570 * 2.4 ** -0.1 + 15 - 10 + 1)
+  })
+
   it('leaves that out where the time does not move with the temperature', () => {
     expect(textOf(pagesOf(sheet(scoreOf({ recipe: shipped('colour-negative') }))))).not.toContain('reads otherwise')
   })
@@ -129,9 +141,33 @@ describe('what the sheet says', () => {
     expect(text).toContain('24.0 to 41.0\u202f°C')
   })
 
-  it.each<PaperName>(['A4', 'Letter'])('takes three pages of %s for three baths', (paper) => {
+  it.each<PaperName>(['A4', 'Letter'])('takes two leaves of %s for three baths: jobs on three pages', (paper) => {
     // With a thermometer reading asked for; every job, its boxes and its reason are held by the tests above.
-    expect(pagesOf(sheet(scoreOf({ recipe: acid }), { paper })).length).toBeLessThanOrEqual(3)
+    const pages = pagesOf(sheet(scoreOf({ recipe: acid }), { paper }))
+    expect(pages.length).toBeLessThanOrEqual(4)
+    const wrong = pages.map((page) => textOf([page]).includes('When something goes wrong'))
+    expect(wrong.indexOf(true)).toBe(3)
+    // What is looked for in a hurry stands on one page.
+    for (const said of ['Fixer went in first', 'Fixer went in without the stop'])
+      expect(textOf(pages.slice(3))).toContain(said)
+  })
+
+  it('says at its end what to do when something goes wrong, of what can go wrong with these baths', () => {
+    const wrong = (...tanks: Parameters<typeof scoreOf>) => {
+      const text = textOf(pagesOf(sheet(scoreOf(...tanks))))
+      return text.slice(text.indexOf('When something goes wrong'))
+    }
+    for (const said of [
+      'Fixer went in first',
+      'Developer does not cover the film',
+      'The lid came off',
+      'The tank leaks',
+    ])
+      expect(wrong({ recipe: acid })).toContain(said)
+    expect(wrong({ recipe: shipped('single-bath') })).not.toContain('Fixer went in first')
+    // Once for all tanks, not once for each.
+    const two = wrong({ recipe: shipped('single-bath') }, { recipe: acid, offset: minutes(12) })
+    expect(two.split('Fixer went in first')).toHaveLength(2)
   })
 
   it('gives every job a box for its time of day and one for when it was done', () => {

@@ -7,6 +7,7 @@ import type { BenchSheetInput } from './definition.js'
 import { headingPieces } from './heading.js'
 import { jobPieces } from './job-pieces.js'
 import { notes } from './notes.js'
+import { wrongPieces } from './wrong.js'
 
 /** The paper a run can be done by with a wall clock and a pencil alone: every job at its second. Tagged PDF. */
 export const benchSheet = (input: BenchSheetInput): Promise<Uint8Array> =>
@@ -17,7 +18,13 @@ export function benchSheetPages(input: BenchSheetInput, fonts: Fonts): Pages {
   const { score, paper, title } = input
   const w = writerFor(input.units)
   const column = columnOf(paper)
-  return flow(fonts, [...headingPieces(fonts, input, column, w), ...jobPieces(fonts, score, column, w)], {
+  const steps = score.tanks.flatMap(({ tank }) => tank.recipe.steps)
+  const pieces = [
+    ...headingPieces(fonts, input, column, w),
+    ...jobPieces(fonts, score, column, w),
+    ...wrongPieces(fonts, steps, column, w),
+  ]
+  return flow(fonts, pieces, {
     title: say('sheet.title', { title }, w),
     paper,
     foot: say('sheet.foot', { today: input.today }, w),

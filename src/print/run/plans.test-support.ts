@@ -1,6 +1,6 @@
 import { type Celsius, celsius, expectOk, minutes, type Seconds, seconds } from '../../kernel/index.js'
 import { defineBasis, type TimeBasis } from '../../science/index.js'
-import { plan, type Recipe, type Score } from '../../score/index.js'
+import { plan, type Recipe, type Room, type Score } from '../../score/index.js'
 
 const at20 = expectOk(
   defineBasis({ kind: 'ordinary', points: [{ temperature: celsius(20), time: minutes(9.5) }], coefficient: 2.4 }),
@@ -25,13 +25,14 @@ export interface TankSketch {
   readonly recipe: Recipe
   readonly temperature?: Celsius
   readonly offset?: Seconds
+  readonly room?: Room
 }
 
 /** Tanks `A`, `B`, … of these lists: 600 mL, thermometer read three minutes into a developer. */
 export const scoreOf = (...tanks: readonly TankSketch[]): Score =>
   expectOk(
     plan(
-      tanks.map(({ recipe, temperature, offset }, i) => {
+      tanks.map(({ recipe, temperature, offset, room }, i) => {
         const basis = basisOf(recipe)
         return {
           recipe,
@@ -39,6 +40,7 @@ export const scoreOf = (...tanks: readonly TankSketch[]): Score =>
             tank: 'ABC'.charAt(i),
             offset: offset ?? seconds(0),
             volume: 600 as never,
+            room: room ?? null,
             checks: basis === null ? [] : [seconds(180)],
             development:
               basis === null

@@ -13,7 +13,7 @@ const ON_PAPER: Readonly<Partial<Record<string, Code>>> = {
   'mishap.wrong-dilution.do-2': 'sheet.mishap.other-time',
 }
 
-/** What to do when something goes wrong with the film still in the dark, in short. */
+/** What to do when something goes wrong with the film still in the dark, in short; all of it on one page, to be found at once. */
 export function wrongPieces(fonts: Fonts, steps: readonly Step[], column: Column, w: Writer): Piece[] {
   const title = say('sheet.wrong', {}, w)
   return [
@@ -21,10 +21,10 @@ export function wrongPieces(fonts: Fonts, steps: readonly Step[], column: Column
       ...stacked([rule(column, 8), text(fonts, 'H2', title, { size: 15, face: 'strong' }, column), gap(2)]),
       withNext: true,
     },
-    ...mishapsOf(steps).map((kind) => {
+    ...mishapsOf(steps).map((kind, i, { length }) => {
       const { todo, means } = mishapCard(kind, 'developing')
       const sentences = [...todo, means].map((code) => say((ON_PAPER[code] ?? code) as Code, {} as never, w))
-      return headed(fonts, say(`mishap.${kind}`, {}, w), [sentences.join(' ')], column)
+      return { ...headed(fonts, say(`mishap.${kind}`, {}, w), [sentences.join(' ')], column), withNext: i < length - 1 }
     }),
   ]
 }

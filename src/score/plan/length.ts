@@ -1,4 +1,4 @@
-import { failed, ok, type Result } from '../../kernel/index.js'
+import { type Celsius, failed, ok, type Result } from '../../kernel/index.js'
 import { type CourseReading, timeForCourse } from '../../science/index.js'
 import type { Bath, TimeLaw } from '../recipe/definition.js'
 import { courseOf } from './course.js'
@@ -26,6 +26,19 @@ export function bathLength(tank: Tank, bath: Bath, clockStart: number, facts: St
   const development = facts.development ?? tank.development
   if (development === null) throw new Error('A tank made ready lacks its developing time.')
   return developed(development, clockStart, facts)
+}
+
+/**
+ * How long its clock runs should a bath read `start` in place of what is planned: by the same room, or along the same
+ * course moved to meet it. Seconds. Refused where the basis cannot follow it.
+ */
+export function lengthFrom(
+  development: Extract<Development, { from: 'basis' }>,
+  start: Celsius,
+): Result<BathLength['seconds']> {
+  const from = { ...development, course: { ...development.course, start } }
+  const length = developed(from, 0, {})
+  return length.ok ? ok(length.value.seconds) : length
 }
 
 function developed(development: Development, clockStart: number, facts: StepFacts): Result<BathLength> {

@@ -88,6 +88,8 @@ export const benchSheetWords = {
     `from ${w.time(p.from)} turn on without a stop, until ${w.time(p.until)}.`,
   'sheet.otherwise': (p: Named) =>
     `${p.name} reads otherwise when it goes in? Pour it out at the moment under its reading, and move everything after by as much.`,
+  'sheet.otherwise.room': (p: Named) =>
+    `${p.name} reads otherwise when it goes in? Pour it out at the moment under its reading, in which the room’s pull is reckoned with, and move everything after by as much.`,
   'sheet.clearing': (_: object) => 'Clear in',
   'sheet.wrong': (_: object) => 'When something goes wrong',
   'sheet.notes': (_: object) => 'Notes',
