@@ -2,6 +2,7 @@ import { learnProblems } from './problems/problem.js'
 import { deskProblems } from './problems/registry/desk.js'
 
 export { type Clock, type Instant, instantText, SetClock } from './clock.js'
+export { type WallClocks, wallClocks } from './local-time.js'
 export { compareNames, nameKey } from './names.js'
 export {
   learnProblems,

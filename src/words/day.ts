@@ -10,6 +10,11 @@ export function writeTimeOfDay(at: Instant, zone: string): string {
   return written(at, zone, { hour: '2-digit', minute: '2-digit', second: '2-digit', hourCycle: 'h23' })
 }
 
+/** `14:05`: of a moment that is known to the minute only. */
+export function writeMinuteOfDay(at: Instant, zone: string): string {
+  return written(at, zone, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' })
+}
+
 function written(at: Instant, zone: string, style: Intl.DateTimeFormatOptions): string {
   try {
     return new Intl.DateTimeFormat('en-GB', { ...style, timeZone: zone }).format(at)

@@ -2,7 +2,7 @@ import { deskWords } from './catalogue/desk.js'
 import { sinkWords } from './catalogue/sink.js'
 import { learn } from './say.js'
 
-export { writeDay, writeTimeOfDay } from './day.js'
+export { writeDay, writeMinuteOfDay, writeTimeOfDay } from './day.js'
 export {
   answerInParts,
   answerSentence,
@@ -16,6 +16,7 @@ export {
 } from './developing.js'
 export { type Graphed, graphLabels } from './graph.js'
 export { type Code, learn, type Params, say } from './say.js'
+export { statedMoment } from './stated.js'
 export {
   type ActShape,
   actLines,

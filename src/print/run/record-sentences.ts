@@ -1,5 +1,5 @@
 import type { Deviation, TankFollowing, TankState } from '../../score/index.js'
-import { say, type Writer, writeTimeOfDay } from '../../words/index.js'
+import { say, statedMoment, type Writer, writeTimeOfDay } from '../../words/index.js'
 
 /** How a tank's run departed from its plan; a run that did not says so. */
 export function deviationSentences({ deviations }: TankFollowing, zone: string, w: Writer): string[] {
@@ -24,6 +24,10 @@ function sentenceOf(deviation: Deviation, zone: string, w: Writer): string {
       return say('run.deviation.fixer-finished', deviation, w)
     case 'reading-not-counted':
       return say('run.deviation.reading-not-counted', deviation, w)
+    case 'not-written':
+      return say('run.deviation.not-written', deviation, w)
+    case 'development-assumed':
+      return say('run.deviation.development-assumed', deviation, w)
     case 'pressed-twice':
       return say('run.deviation.pressed-twice', deviation, w)
     case 'taken-back':
@@ -37,10 +41,14 @@ function sentenceOf(deviation: Deviation, zone: string, w: Writer): string {
 export const readingSentences = ({ readings }: TankFollowing, zone: string, w: Writer): string[] =>
   readings
     .filter(({ counts }) => counts)
-    .map(({ at, temperature, expected }) =>
-      say('record.reading', { at: writeTimeOfDay(at, zone), temperature, expected }, w),
+    .map(({ at, temperature, expected, statedTo }) =>
+      say('record.reading', { at: statedMoment(at, statedTo, zone, w), temperature, expected }, w),
     )
 
 /** What was written down during the run. */
 export const noteSentences = (state: TankState, zone: string, w: Writer): string[] =>
-  state.notes.map(({ at, event }) => say('record.noted', { at: writeTimeOfDay(at, zone), text: event.text }, w))
+  state.notes.map(({ at, event: { statedTo, text } }) =>
+    statedTo === 'placed'
+      ? say('record.noted-only', { text }, w)
+      : say('record.noted', { at: statedMoment(at, statedTo, zone, w), text }, w),
+  )

@@ -1,6 +1,5 @@
-import type { Instant } from '../../kernel/index.js'
 import type { Laid, TankFollowing, TankPlan } from '../../score/index.js'
-import { say, type Writer, writeTimeOfDay } from '../../words/index.js'
+import { say, type Writer, writeMinuteOfDay, writeTimeOfDay } from '../../words/index.js'
 import type { Fonts } from '../setting/fonts.js'
 import { broken, line } from '../setting/lines.js'
 import type { Line } from '../setting/page.js'
@@ -31,7 +30,7 @@ export function recordTable(
       return line(cell, left + (AT[i - 1] ?? 0), y, { ...setting, anchor: 'end' })
     })
   const head = [say('record.column.step', {}, w), ...COLUMNS.map((column) => say(`record.column.${column}`, {}, w))]
-  const rows = rowsOf(tank.plan.laid, began.laid, { zero: tank.zero, zone, w })
+  const rows = rowsOf(tank.plan.laid, began.laid, { tank, zone, w })
   return {
     height: HEAD + rows.length * ROW + 10,
     at: (top) => [
@@ -49,7 +48,7 @@ export const isReckoned = ({ plan }: TankFollowing): boolean =>
   plan.laid.some(({ skipped, inBy, outBy }) => !skipped && (inBy !== 'pressed' || outBy !== 'pressed'))
 
 interface Clock {
-  readonly zero: Instant
+  readonly tank: TankFollowing
   readonly zone: string
   readonly w: Writer
 }
@@ -59,7 +58,7 @@ function rowsOf(laid: readonly Laid[], planned: readonly Laid[], clock: Clock): 
   const fills = new Map(fillsOf(laid).map((each) => [each.first.index, each]))
   return laid.flatMap((one) => {
     if (one.skipped) return [[one.step.name, say('record.left-out', {}, clock.w), '', '', '', '']]
-    if (!isBath(one.step)) return [[one.step.name, '', moment(one.out, one.outBy, clock), '', '', '']]
+    if (!isBath(one.step)) return [[one.step.name, '', moment(one, 'out', clock), '', '', '']]
     const each = fills.get(one.index)
     return each === undefined ? [] : [bathCells(each, planned, clock)]
   })
@@ -73,15 +72,17 @@ function bathCells({ bath, first, last, count, time }: Fills, planned: readonly 
   const confirmed = first.inBy === 'pressed' || last.outBy === 'pressed'
   return [
     fillsName(bath.name, count, w),
-    moment(first.in, first.inBy, clock),
-    moment(last.out, last.outBy, clock),
+    moment(first, 'in', clock),
+    moment(last, 'out', clock),
     w.time(time),
     w.time(wished),
     confirmed ? say('record.off', { by: time - wished }, w) : '',
   ]
 }
 
-function moment(second: number, by: Laid['inBy'], { zero, zone, w }: Clock): string {
-  const at = writeTimeOfDay(Math.round(zero + second * 1000), zone)
-  return by === 'pressed' ? at : say('record.reckoned', { at }, w)
+function moment(one: Laid, side: 'in' | 'out', { tank, zone, w }: Clock): string {
+  const instant = Math.round(tank.zero + one[side] * 1000)
+  const toTheMinute = tank.toTheMinute[side].includes(one.index)
+  const at = toTheMinute ? writeMinuteOfDay(instant, zone) : writeTimeOfDay(instant, zone)
+  return one[`${side}By`] === 'pressed' ? at : say('record.reckoned', { at }, w)
 }

@@ -1,5 +1,12 @@
-import type { Score, StaveInput, TankFollowing, TankPlan, TankState } from '../../score/index.js'
-import { say, type Writer, writeDay, writerFor, writeTimeOfDay } from '../../words/index.js'
+import {
+  isFromPaper,
+  type Score,
+  type StaveInput,
+  type TankFollowing,
+  type TankPlan,
+  type TankState,
+} from '../../score/index.js'
+import { say, type Writer, writeDay, writeMinuteOfDay, writerFor, writeTimeOfDay } from '../../words/index.js'
 import { columnOf, firstPageRoom, flow } from '../setting/flow.js'
 import { type Fonts, measuringFonts } from '../setting/fonts.js'
 import type { Pages } from '../setting/page.js'
@@ -85,6 +92,7 @@ function headPieces(fonts: Fonts, input: RunRecordInput, tank: TankFollowing, co
     developed === null ? say('record.fixed', {}, w) : say('record.band', developed, w),
     phase === 'not-started' ? say('record.not-begun', {}, w) : say('record.begun', begun, w),
     ...(phase === 'running' ? [say('record.going-on', {}, w)] : []),
+    ...fromPaper(input, w),
   ]
   const load = say('sheet.tank', { tank: tank.tank, load: loads[tank.tank] ?? '' }, w)
   return [
@@ -98,6 +106,13 @@ function headPieces(fonts: Fonts, input: RunRecordInput, tank: TankFollowing, co
     ...sentences.map((sentence) => text(fonts, 'P', sentence, { size: 13 }, column)),
     gap(4),
   ]
+}
+
+/** When it was typed in, for a run that was done on paper. */
+function fromPaper({ state, zone }: RunRecordInput, w: Writer): string[] {
+  const typed = state.events.findLast(({ event, stands }) => stands && isFromPaper(event))?.event.wallMs
+  if (typed === undefined) return []
+  return [say('record.from-paper', { day: writeDay(typed, zone), at: writeMinuteOfDay(typed, zone) }, w)]
 }
 
 interface Told {

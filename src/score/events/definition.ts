@@ -10,6 +10,12 @@ export type MishapKind =
   | 'stop-skipped'
   | 'power-or-phone-dead'
 
+/**
+ * How well a person states a moment: to the second; to the minute, of which the middle is taken; or not at all, and
+ * it is placed at the step that it belongs to.
+ */
+export type StatedTo = 'second' | 'minute' | 'placed'
+
 /** Who wrote an event down, where, and by which clocks. */
 export interface EventStamp {
   readonly id: string
@@ -26,6 +32,8 @@ export interface EventStamp {
   readonly serverOffsetMs: number | null
   /** The moment as a person states it, for a run typed in from paper; it stands whatever the clocks say. */
   readonly statedMs?: Instant | null
+  /** How well `statedMs` is stated; to the second where it is left out. */
+  readonly statedTo?: StatedTo | null
   readonly tank: string
   /** Step of the tank's list, from 0; null where it is about the whole tank. */
   readonly bath: number | null

@@ -1,6 +1,6 @@
 import type { Celsius, Instant, Problem, Seconds } from '../../kernel/index.js'
 import type { ClockDoubt } from '../events/clocks.js'
-import type { MishapKind } from '../events/definition.js'
+import type { MishapKind, StatedTo } from '../events/definition.js'
 import type { Job, TankPlan } from '../plan/definition.js'
 
 /** What a reading would do, told before it is written down. */
@@ -27,6 +27,8 @@ export interface ReadingTold extends Omit<Screened, 'verdict'> {
   readonly at: Instant
   readonly counts: boolean
   readonly verdict: Verdict['verdict'] | 'after-pour-out'
+  /** How well its moment is known; left out where it was pressed. */
+  readonly statedTo?: StatedTo
 }
 
 export type JobState = 'done' | 'now' | 'waiting' | 'to-come' | 'missed'
@@ -55,6 +57,8 @@ export interface Developed {
   readonly fraction: number
   readonly low: number
   readonly high: number
+  /** The band holds what the times of a run from paper leave open, too. */
+  readonly byTheClock: boolean
   /** The bath's temperature by now. */
   readonly temperature: Celsius
 }
@@ -84,6 +88,10 @@ export type Deviation =
   | { readonly code: 'fixer-finished'; readonly name: string; readonly needed: Seconds; readonly most: Seconds }
   | { readonly code: 'mishap'; readonly mishap: MishapKind; readonly at: Instant }
   | { readonly code: 'reading-not-counted'; readonly temperature: Celsius; readonly expected: Celsius }
+  /** Of a run that is over: steps of which nobody wrote down when they were done. */
+  | { readonly code: 'not-written'; readonly names: readonly string[] }
+  /** Nobody wrote down when the developing bath began or ended: its length is the plan's. */
+  | { readonly code: 'development-assumed'; readonly name: string; readonly side: 'in' | 'out' | 'both' }
   | { readonly code: 'pressed-twice'; readonly name: string; readonly times: number }
   | { readonly code: 'taken-back'; readonly times: number }
   | { readonly code: 'abandoned'; readonly reason: string }
@@ -107,6 +115,8 @@ export interface TankFollowing {
   readonly pourOut: { readonly at: Instant; readonly planned: Instant } | null
   readonly developed: Developed | null
   readonly readings: readonly ReadingTold[]
+  /** Steps whose moments are known to the minute, by their places in the list. */
+  readonly toTheMinute: { readonly in: readonly number[]; readonly out: readonly number[] }
   readonly changed: Changed | null
   readonly deviations: readonly Deviation[]
 }

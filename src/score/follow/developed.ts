@@ -1,19 +1,23 @@
 import type { Celsius, Instant, Seconds } from '../../kernel/index.js'
-import { type CourseReading, dose } from '../../science/index.js'
+import { type CourseReading, dose, rateOf } from '../../science/index.js'
+import type { TankState } from '../events/fold.js'
 import { courseUntil, temperatureAt } from '../plan/course.js'
 import type { Laid, TankPlan } from '../plan/definition.js'
 import type { Changed, Developed, ReadingTold } from './definition.js'
 import { laidOut, type Reckoned } from './facts.js'
+import { type Unsure, unsureOf } from './stated.js'
 
 const SHORTEST = 0.002
 
-/** Development done by `now` (seconds from the tank's zero), or at the end of the bath's clock; null before it starts. */
-export function developedBy(laid: readonly Laid[], now: number): Developed | null {
+/**
+ * Development done by `now` (seconds from the tank's zero), or at the end of the bath's clock; null before it starts.
+ * Its band holds what the thermometer may be out and, for a run from paper, what its times leave open.
+ */
+export function developedBy(tank: TankState, laid: readonly Laid[], now: number): Developed | null {
   const bath = laid.find(({ development }) => development?.from === 'basis')
   if (bath === undefined || bath.course === null || bath.development?.from !== 'basis') return null
   const { development, course } = bath
-  const ended = bath.outBy === 'pressed' || bath.outBy === 'implied'
-  const until = (ended ? Math.min(now, bath.clockEnd) : now) - bath.in
+  const until = (bath.outBy === 'waiting' ? now : Math.min(now, bath.clockEnd)) - bath.in
   if (until < SHORTEST) return null
   const part = courseUntil(course, until)
   const equivalent = (points: readonly CourseReading[]): number | null => {
@@ -29,15 +33,35 @@ export function developedBy(laid: readonly Laid[], now: number): Developed | nul
   })
   // Where the basis gives no answer on one side, the other side's width stands for it.
   const [down, up] = [sides[0] ?? -(sides[1] ?? 0), sides[1] ?? -(sides[0] ?? 0)]
+  const clock = byTheClock(unsureOf(tank, laid, bath), rateOf(development.basis), part)
   return {
     index: bath.index,
     done: done as Seconds,
     target: development.target,
     fraction,
-    low: fraction + Math.min(down, up),
-    high: fraction + Math.max(down, up),
+    low: Math.max(0, fraction + Math.min(down, up) - clock.less / development.target),
+    high: fraction + Math.max(down, up) + clock.more / development.target,
+    byTheClock: clock.more > 0,
     temperature: temperatureAt(course, until) as Celsius,
   }
+}
+
+/**
+ * Equivalent seconds that unsure times leave open. A length counts at the fastest rate of the course; a reading that
+ * is moved changes the rate for as long, by no more than the course's rates differ.
+ */
+function byTheClock(
+  { length, longer, readings }: Unsure,
+  rate: ReturnType<typeof rateOf>,
+  course: readonly CourseReading[],
+): { readonly less: number; readonly more: number } {
+  const rates = course.flatMap(({ temperature }) => {
+    const one = rate(temperature)
+    return one.ok ? [one.value] : []
+  })
+  const [fastest, slowest] = [Math.max(...rates, 0), Math.min(...rates)]
+  const moved = readings === 0 ? 0 : readings * (fastest - slowest)
+  return { less: length * fastest + moved, more: (length + longer) * fastest + moved }
 }
 
 /** What the last reading that counts has done to the pour-out. */

@@ -38,7 +38,9 @@ export function reckon(plan: TankPlan, state: TankState, now: Instant): Reckoned
   const secondsOf = (at: number): number => (at - zeroMs) / 1000
   const { tank } = plan
   const bare = adaptFacts(bareFacts(tank, state, secondsOf), { tank, state, secondsOf })
-  const before = laidOut(tank, bare, secondsOf(now))
+  // Once a tank is said to be over nothing waits any more: what nobody confirmed is taken as the plan has it.
+  const until = state.finished === null ? secondsOf(now) : null
+  const before = laidOut(tank, bare, until)
   const developing = before.find(({ development }) => development?.from === 'basis')
   if (developing === undefined) return { zeroMs, facts: bare, laid: before, readings: [] }
   const { index } = developing
@@ -54,11 +56,11 @@ export function reckon(plan: TankPlan, state: TankState, now: Instant): Reckoned
   )
   if (readings.length === 0) return { zeroMs, facts: bare, laid: before, readings: told }
   const facts = new Map(bare).set(index, { ...bare.get(index), readings })
-  return { zeroMs, facts, laid: laidOut(tank, facts, secondsOf(now)), readings: told }
+  return { zeroMs, facts, laid: laidOut(tank, facts, until), readings: told }
 }
 
 /** A run that was planned can be laid out: what could not be followed was screened away. */
-export function laidOut(tank: Tank, facts: Facts, now: number): Laid[] {
+export function laidOut(tank: Tank, facts: Facts, now: number | null): Laid[] {
   const laid = layOut(tank, facts, now)
   if (!laid.ok) throw new Error(`A planned run cannot be laid out: ${laid.problem.sentence}`)
   return laid.value

@@ -9,6 +9,7 @@ import { changedBy, developedBy } from './developed.js'
 import { deviationsOf } from './deviations.js'
 import { type Reckoned, reckon } from './facts.js'
 import { awaitedOf, followJobs } from './jobs.js'
+import { slackOfStep } from './stated.js'
 
 /**
  * What to do next: a score, what has happened, and the instant. Pure: the same three give the same answer on
@@ -25,7 +26,7 @@ export function follow(score: Score, state: RunState, now: Instant): Following {
 function followTank(plan: TankPlan, state: RunState, tank: TankState, now: Instant): TankFollowing {
   const reckoned = reckon(plan, tank, now)
   const { zeroMs, laid } = reckoned
-  const second = (now - zeroMs) / 1000
+  const second = lookedAt(tank, reckoned, now)
   const become = tankPlan(plan.tank, laid)
   const phase = phaseOf(tank, laid)
   const over = phase === 'done' || phase === 'abandoned'
@@ -42,11 +43,24 @@ function followTank(plan: TankPlan, state: RunState, tank: TankState, now: Insta
     jobs,
     next: over ? null : (jobs.find(({ state: at }) => at === 'waiting' || at === 'to-come') ?? null),
     pourOut: pourOutOf(plan, reckoned),
-    developed: developedBy(laid, second),
+    developed: developedBy(tank, laid, second),
     readings: reckoned.readings,
+    toTheMinute: toTheMinute(tank),
     changed: over ? null : changedBy(plan, reckoned, second),
-    deviations: deviationsOf(state, tank, reckoned),
+    deviations: deviationsOf(state, tank, reckoned, phase),
   }
+}
+
+/** A tank that was said to be over is looked at from its end, whenever that was; seconds from its zero. */
+function lookedAt({ finished }: TankState, { laid, zeroMs }: Reckoned, now: Instant): number {
+  const second = (now - zeroMs) / 1000
+  return finished === null ? second : Math.max(second, ...laid.map(({ free }) => free))
+}
+
+function toTheMinute({ steps }: TankState): TankFollowing['toTheMinute'] {
+  const having = (side: 'in' | 'out') =>
+    [...steps].flatMap(([index, step]) => (slackOfStep(step)[side] > 0 ? [index] : [])).sort((a, b) => a - b)
+  return { in: having('in'), out: having('out') }
 }
 
 function phaseOf({ abandoned, finished, started, steps }: TankState, laid: readonly Laid[]): Phase {

@@ -52,6 +52,7 @@ function take({ zeroMs, pouredOut }: Bathed, going: Going, { event, at }: Writte
     shift: screened.shift,
     verdict,
     counts,
+    ...(event.statedTo == null ? {} : { statedTo: event.statedTo }),
   })
   if (pouredOut !== null && reading.at > pouredOut)
     return { ...going, told: [...going.told, tell('after-pour-out', false)] }

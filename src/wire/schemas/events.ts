@@ -14,6 +14,13 @@ const stamp = {
   device: Token,
   ...clocks,
   statedMs: InstantMs.nullable().optional().describe('The moment as a person states it: a run typed in from paper.'),
+  statedTo: z
+    .enum(['second', 'minute', 'placed'])
+    .nullable()
+    .optional()
+    .describe(
+      'How well statedMs is stated: to the second, to the minute (its middle is taken), or placed at its step.',
+    ),
   tank: TankName,
   bath: z.int().min(0).max(200).nullable().describe('Step of the tank’s list, from 0; null for the whole tank.'),
   actor: Text(120),

@@ -5,6 +5,7 @@ import { doseWords } from './dose.js'
 import { housePagesWords } from './house-pages.js'
 import { listsWords } from './lists.js'
 import { chartWords, contrastWords, indexWords, stripWords, zonesWords } from './negatives.js'
+import { paperWords } from './paper.js'
 import { pasteWords } from './paste.js'
 import { planWords } from './plan.js'
 import { cardWords, graphWords } from './print.js'
@@ -24,6 +25,7 @@ export const deskWords = {
   ...thermometerWords,
   ...todayWords,
   ...pasteWords,
+  ...paperWords,
   ...doseWords,
   ...temperWords,
   ...diluteWords,

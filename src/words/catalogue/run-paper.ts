@@ -105,8 +105,8 @@ export const runRecordWords = {
   'record.title': (p: { title: string }) => `Run: ${p.title}`,
   'record.lead': (p: { fraction: number }, w: Writer) => `${w.percent(p.fraction)} of the planned development`,
   'record.lead-list': (p: Named) => p.name,
-  'record.band': (p: { low: number; high: number }, w: Writer) =>
-    `Between ${w.percent(p.low)} and ${w.percent(p.high)}, by what the thermometer may be out.`,
+  'record.band': (p: { low: number; high: number; byTheClock: boolean }, w: Writer) =>
+    `Between ${w.percent(p.low)} and ${w.percent(p.high)}, by what the thermometer may be out${p.byTheClock ? ' and the times leave open' : ''}.`,
   'record.fixed': (_: object) => 'Its developer has a fixed time; development is not reckoned.',
   'record.begun': (p: { day: string; at: string; zone: string }) => `${p.day}, first pour at ${p.at} (${p.zone}).`,
   'record.not-begun': (_: object) => 'Nothing has been poured yet.',

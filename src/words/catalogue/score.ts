@@ -53,8 +53,8 @@ export const scoreWords = {
     `A pour of ${p.name} was confirmed ${counted(p.times, 'more time', 'more times')}; the earliest counts.`,
   'run.deviation.taken-back': (p: { times: number }) => `Taken back: ${counted(p.times, 'entry', 'entries')}.`,
   'run.deviation.abandoned': (p: { reason: string }) => `Given up: ${p.reason}.`,
-  'run.equivalent': (p: { fraction: number; low: number; high: number }, w: Writer) =>
-    `Development was ${w.percent(p.fraction)} of the plan, between ${w.percent(p.low)} and ${w.percent(p.high)} by the thermometer.`,
+  'run.equivalent': (p: { fraction: number; low: number; high: number; byTheClock?: boolean }, w: Writer) =>
+    `Development was ${w.percent(p.fraction)} of the plan, between ${w.percent(p.low)} and ${w.percent(p.high)} by the thermometer${p.byTheClock ? ' and by what the times leave open' : ''}.`,
 
   'caution.dark-until-fixed': (_: object) => 'Lid stays on until the film has been two minutes in the fixer.',
   'caution.never-into-developer': (_: object) =>

@@ -2,6 +2,7 @@ import { bathsProblems } from './baths.js'
 import { houseProblems } from './house.js'
 import { interfaceProblems } from './interface.js'
 import { negativesProblems } from './negatives.js'
+import { paperProblems } from './paper.js'
 import { rollsProblems } from './rolls.js'
 import { runsProblems } from './runs.js'
 import { solutionsProblems } from './solutions.js'
@@ -9,6 +10,7 @@ import { solutionsProblems } from './solutions.js'
 /** Everything else: what is found out at a desk or by the server. New areas belong here unless a running tank needs them. */
 export const deskProblems = {
   ...rollsProblems,
+  ...paperProblems,
   ...negativesProblems,
   ...houseProblems,
   ...interfaceProblems,

@@ -1,5 +1,5 @@
 import type { Laid, TankFollowing, TankPlan } from '../../../../score/index.js'
-import { say, type Writer, writeTimeOfDay } from '../../../../words/index.js'
+import { say, type Writer, writeMinuteOfDay, writeTimeOfDay } from '../../../../words/index.js'
 import { useWriter, Words } from '../../../shared/ui/index.js'
 
 interface StepTableProps {
@@ -56,9 +56,11 @@ interface StepRowProps {
 }
 
 function StepRow({ laid, planned, tank, zone, writer }: StepRowProps) {
-  const at = (second: number, by: Laid['inBy']) => {
-    const written = writeTimeOfDay(Math.round(tank.zero + second * 1000), zone)
-    return by === 'pressed' ? written : say('record.reckoned', { at: written }, writer)
+  const at = (side: 'in' | 'out') => {
+    const instant = Math.round(tank.zero + laid[side] * 1000)
+    const toTheMinute = tank.toTheMinute[side].includes(laid.index)
+    const written = toTheMinute ? writeMinuteOfDay(instant, zone) : writeTimeOfDay(instant, zone)
+    return laid[`${side}By`] === 'pressed' ? written : say('record.reckoned', { at: written }, writer)
   }
   if (laid.skipped)
     return (
@@ -71,8 +73,8 @@ function StepRow({ laid, planned, tank, zone, writer }: StepRowProps) {
   return (
     <tr>
       <th scope="row">{laid.step.name}</th>
-      <td>{at(laid.in, laid.inBy)}</td>
-      <td>{at(laid.out, laid.outBy)}</td>
+      <td>{at('in')}</td>
+      <td>{at('out')}</td>
       <td>{writer.time(lasted)}</td>
       <td>{writer.time(plan)}</td>
       <td>

@@ -1,8 +1,9 @@
 import type { Deviation, RunState, Score, TankFollowing } from '../../../../score/index.js'
-import { say, type Writer, writeTimeOfDay } from '../../../../words/index.js'
+import { say, statedMoment, type Writer, writeTimeOfDay } from '../../../../words/index.js'
 import type { Run } from '../../../shared/api/index.js'
 import { useWriter, Words } from '../../../shared/ui/index.js'
 import { sayOf } from '../names.js'
+import { OnReels } from './OnReels.js'
 import { StepTable } from './StepTable.js'
 import { VerdictForm } from './VerdictForm.js'
 
@@ -27,6 +28,7 @@ export function TankRecord({ run, score, tank, state, zone }: TankRecordProps) {
           {tank.developed === null ? say('record.fixed', {}, writer) : say('run.equivalent', tank.developed, writer)}
         </Words>
       </p>
+      <OnReels run={run} tank={tank.tank} />
       <section>
         <h2>{say('record.deviations', {}, writer)}</h2>
         <ul className="told">
@@ -42,9 +44,15 @@ export function TankRecord({ run, score, tank, state, zone }: TankRecordProps) {
         <section>
           <h2>{say('record.readings', {}, writer)}</h2>
           <ul className="told">
-            {tank.readings.map(({ id, at, temperature, expected }) => (
+            {tank.readings.map(({ id, at, temperature, expected, statedTo }) => (
               <li key={id}>
-                <Words>{say('record.reading', { at: writeTimeOfDay(at, zone), temperature, expected }, writer)}</Words>
+                <Words>
+                  {say(
+                    'record.reading',
+                    { at: statedMoment(at, statedTo, zone, writer), temperature, expected },
+                    writer,
+                  )}
+                </Words>
               </li>
             ))}
           </ul>
@@ -53,8 +61,12 @@ export function TankRecord({ run, score, tank, state, zone }: TankRecordProps) {
       {notes.length > 0 && (
         <section>
           <h2>{say('record.noted-then', {}, writer)}</h2>
-          {notes.map(({ event, at }) => (
-            <p key={event.id}>{say('record.noted', { at: writeTimeOfDay(at, zone), text: event.text }, writer)}</p>
+          {notes.map(({ event: { id, statedTo, text }, at }) => (
+            <p key={id}>
+              {statedTo === 'placed'
+                ? say('record.noted-only', { text }, writer)
+                : say('record.noted', { at: statedMoment(at, statedTo, zone, writer), text }, writer)}
+            </p>
           ))}
         </section>
       )}
