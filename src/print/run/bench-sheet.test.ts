@@ -6,7 +6,7 @@ import { measuringFonts } from '../setting/fonts.js'
 import type { Line, Page, PaperName } from '../setting/page.js'
 import { benchSheet, benchSheetPages } from './bench-sheet.js'
 import type { BenchSheetInput } from './definition.js'
-import { scoreOf } from './plans.test-support.js'
+import { scoreOf, type TankSketch } from './plans.test-support.js'
 
 const fonts = measuringFonts()
 const shipped = (id: string): Recipe => SHIPPED_RECIPES.find((one) => one.id === id) as Recipe
@@ -125,7 +125,7 @@ describe('what the sheet says', () => {
     const lines = linesIn(pagesOf(sheet(score)))
     const at = lines.findIndex(({ text }) => text === '21.0\u202f°C')
     const warmer = scoreOf({ recipe: acid, room, temperature: celsius(21) }).tanks[0]?.baths[0]
-    expect(lines[at + 1]?.text).toBe(writeDuration(warmer?.drainStart ?? seconds(0)))
+    expect(lines[at + 1]?.text).toBe(writeDuration(seconds(warmer?.drainStart ?? 0)))
     expect(textOf(pagesOf(sheet(score)))).toContain('the room’s pull is reckoned with')
     // A tank that cools takes longer than one that holds its temperature.
     expect(warmer?.drainStart).toBeGreaterThan(570 * 2.4 ** -0.1 + 15 - 10 + 1)
@@ -153,7 +153,7 @@ describe('what the sheet says', () => {
   })
 
   it('says at its end what to do when something goes wrong, of what can go wrong with these baths', () => {
-    const wrong = (...tanks: Parameters<typeof scoreOf>) => {
+    const wrong = (...tanks: readonly TankSketch[]) => {
       const text = textOf(pagesOf(sheet(scoreOf(...tanks))))
       return text.slice(text.indexOf('When something goes wrong'))
     }
