@@ -7,6 +7,7 @@ const times = () => import('../sections/times/index.js')
 const shelf = () => import('../sections/shelf/index.js')
 const runs = () => import('../sections/runs/index.js')
 const atTheSink = () => import('../sections/runs/sink.js')
+const paper = () => import('../sections/runs/paper/index.js')
 const lists = () => import('../sections/lists/index.js')
 const house = () => import('../sections/house/index.js')
 
@@ -41,6 +42,8 @@ export const pages: Record<PageName, PageComponent> = {
   'list-copy': page(lists, (section) => section.CopyListPage),
   run: sinkPage((section) => section.RunPage),
   'run-load': sinkPage((section) => section.LoadPage),
+  'run-paper': page(paper, (section) => section.PaperPage),
+  'run-paper-which': page(paper, (section) => section.WhichPage),
   'run-record': page(runs, (section) => section.RecordPage),
   house: page(house, (section) => section.HousePage),
   pair: page(house, (section) => section.PairPage),

@@ -18,6 +18,7 @@ export const paperWords = {
     'A plan whose bench sheet lies beside you, or one that you make now as the run was done. Its sheet is then typed in row by row.',
   'paper.which.none': (_: object) =>
     'No plan waits on this bench. Plan the run as it was done; its page then leads here.',
+  'paper.followed': (_: object) => 'This run was followed on a screen to its end; what was written down then stands.',
   'paper.planned-on': (p: { day: string }) => `planned ${p.day}`,
   'paper.under-way': (p: { day: string }) => `begun ${p.day}`,
   'paper.how': (_: object) =>

@@ -917,6 +917,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -929,6 +930,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -941,6 +943,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -953,6 +956,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -967,6 +971,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -980,6 +985,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -993,6 +999,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1014,6 +1021,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1027,6 +1035,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1040,6 +1049,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1053,6 +1063,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1065,6 +1076,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1083,6 +1095,7 @@ export type RunEvent = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1098,6 +1111,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1110,6 +1124,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1122,6 +1137,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1134,6 +1150,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1148,6 +1165,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1161,6 +1179,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1174,6 +1193,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1195,6 +1215,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1208,6 +1229,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1221,6 +1243,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1234,6 +1257,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1246,6 +1270,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string
@@ -1264,6 +1289,7 @@ export type RunEventInput = {
   wallMs: number
   serverOffsetMs: number | null
   statedMs?: number | null
+  statedTo?: 'second' | 'minute' | 'placed' | null
   tank: string
   bath: number | null
   actor: string

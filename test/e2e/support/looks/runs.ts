@@ -95,10 +95,37 @@ const runRecord: Row = {
   },
 }
 
+const runPaperWhich: Row = {
+  empty: { 'as it comes': at('/runs/paper', 'No plan waits on this bench.') },
+  full: { 'as it comes': at('/runs/paper', /^planned/) },
+  away: { 'as it comes': at('/runs/paper', NO_ANSWER) },
+  trouble: 'nothing is typed or sent here',
+  opened: 'links and nothing else',
+}
+
+const runPaper: Row = {
+  empty: { 'none of this name': nobody('/runs/:run/paper') },
+  full: { 'as it comes': at('/runs/:run/paper', 'What the record will say') },
+  away: { 'as it comes': at('/runs/:run/paper', NO_ANSWER) },
+  trouble: {
+    'a developer poured out too late': async ({ page, go }) => {
+      await go('/runs/:run/paper')
+      await page.getByLabel('Day').fill('2026-01-02')
+      await page.getByRole('textbox', { name: 'Zero by the clock' }).fill('14:00')
+      await page.getByRole('textbox', { name: 'Developer out at' }).fill('14:50')
+      await page.getByRole('button', { name: 'Put it on record' }).click()
+      await sees(page, /needs? another look/)
+    },
+  },
+  opened: 'nothing opens over the form; keeping it leads to the record',
+}
+
 export const runsRows = {
   runs,
   'run-new': runNew,
   run,
+  'run-paper': runPaper,
+  'run-paper-which': runPaperWhich,
   'run-load': runLoad,
   'run-record': runRecord,
 }

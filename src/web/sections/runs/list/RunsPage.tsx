@@ -19,6 +19,7 @@ export function RunsPage() {
       actions={
         <>
           <ButtonLink href="/runs/lists">Lists of baths</ButtonLink>
+          <ButtonLink href="/runs/paper">Type in a run done on paper</ButtonLink>
           <ButtonLink look="go" href="/runs/new">
             Plan a run
           </ButtonLink>

@@ -49,6 +49,7 @@ export function ReadyScreen({ running, run, tank }: { running: Running; run: Run
           <a className="btn" href={runSheetAddress(run.id)} target="_blank" rel="noreferrer">
             Print the bench sheet
           </a>
+          <ButtonLink href={`/runs/${run.id}/paper`}>Type in from paper</ButtonLink>
           <ButtonLink href="/runs">All runs</ButtonLink>
         </div>
       </section>

@@ -1,6 +1,6 @@
 import type { Instant } from '../../../../kernel/index.js'
-import { fold, follow, type Score } from '../../../../score/index.js'
-import { say, writeDay, writeTimeOfDay } from '../../../../words/index.js'
+import { fold, follow, isFromPaper, type Score } from '../../../../score/index.js'
+import { say, writeDay, writeMinuteOfDay, writeTimeOfDay } from '../../../../words/index.js'
 import { type Run, runRecordAddress, useBench, useRun } from '../../../shared/api/index.js'
 import { deviceClock } from '../../../shared/platform/index.js'
 import { Asked, ButtonLink, Page, useWriter, Words } from '../../../shared/ui/index.js'
@@ -31,7 +31,8 @@ function Record({ run, score }: { run: Run; score: Score }) {
   const state = fold(score, run.events.map(eventOf))
   const until = lookedAt(run, state.events.at(-1)?.at)
   const following = follow(score, state, until)
-  const begun = state.events[0]?.at
+  const begun = state.events.find(({ stands }) => stands)?.at
+  const typed = state.events.findLast(({ event, stands }) => stands && isFromPaper(event))?.event.wallMs
   const { tanks } = run.plan
   const films = [...new Set(tanks.flatMap(({ on_reels }) => on_reels.map(({ film }) => film)))].join(', ')
   const recipe = [...new Set(tanks.map((tank) => tank.recipe.name))].join(', ')
@@ -46,12 +47,20 @@ function Record({ run, score }: { run: Run; score: Score }) {
       actions={
         <>
           {run.ended_at === null && <ButtonLink href={`/runs/${run.id}`}>Go to the tank</ButtonLink>}
+          {typed !== undefined && (
+            <ButtonLink href={`/runs/${run.id}/paper`}>{say('paper.correct', {}, writer)}</ButtonLink>
+          )}
           <a className="btn" href={runRecordAddress(run.id)} target="_blank" rel="noreferrer">
             Print the record
           </a>
         </>
       }
     >
+      {typed !== undefined && (
+        <p className="quiet">
+          {say('record.from-paper', { day: writeDay(typed, zone), at: writeMinuteOfDay(typed, zone) }, writer)}
+        </p>
+      )}
       {run.plan.practice !== null && <p className="note">{say('record.page.practice', {}, writer)}</p>}
       {following.doubts.length > 0 && <p className="note">{say('doubt.why', {}, writer)}</p>}
       <RecordScore score={score} following={following} until={until} name={recipe} />
@@ -72,4 +81,4 @@ function Record({ run, score }: { run: Run; score: Score }) {
 
 /** A run that is over is looked at from its end, one that goes on from now. */
 const lookedAt = (run: Run, last: Instant | undefined): Instant =>
-  run.ended_at === null ? Math.max(last ?? 0, deviceClock.wall()) : Math.max(last ?? 0, Date.parse(run.ended_at))
+  run.ended_at === null ? Math.max(last ?? 0, deviceClock.wall()) : Date.parse(run.ended_at)

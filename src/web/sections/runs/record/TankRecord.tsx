@@ -3,7 +3,6 @@ import { say, statedMoment, type Writer, writeTimeOfDay } from '../../../../word
 import type { Run } from '../../../shared/api/index.js'
 import { useWriter, Words } from '../../../shared/ui/index.js'
 import { sayOf } from '../names.js'
-import { OnReels } from './OnReels.js'
 import { StepTable } from './StepTable.js'
 import { VerdictForm } from './VerdictForm.js'
 
@@ -28,7 +27,6 @@ export function TankRecord({ run, score, tank, state, zone }: TankRecordProps) {
           {tank.developed === null ? say('record.fixed', {}, writer) : say('run.equivalent', tank.developed, writer)}
         </Words>
       </p>
-      <OnReels run={run} tank={tank.tank} />
       <section>
         <h2>{say('record.deviations', {}, writer)}</h2>
         <ul className="told">
@@ -75,7 +73,7 @@ export function TankRecord({ run, score, tank, state, zone }: TankRecordProps) {
   )
 }
 
-function deviationsOf({ deviations }: TankFollowing, zone: string, writer: Writer): string[] {
+export function deviationsOf({ deviations }: TankFollowing, zone: string, writer: Writer): string[] {
   if (deviations.length === 0) return [say('record.no-deviations', {}, writer)]
   return deviations.map((deviation) => deviationSentence(deviation, zone, writer))
 }

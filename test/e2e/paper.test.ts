@@ -1,0 +1,79 @@
+import type { Page } from 'playwright-core'
+import { expect, it } from 'vitest'
+import { bench, type Size } from './support/browser.js'
+import { keepTime, planRun } from './support/plan-run.js'
+import { headed, plainSpaces, sees } from './support/steps.js'
+
+const { open } = bench()
+
+const box = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true })
+
+/** A run of three baths that was done yesterday, typed in from its sheet. */
+async function typeIn(size: Size, film: string) {
+  const page = await open('/times', size)
+  await keepTime(page, film)
+  await planRun(page, film)
+  await page.getByRole('link', { name: 'Type in from paper' }).click()
+  await headed(page, 'Type in a run done on paper')
+  await page.getByLabel('Day').fill(new Date(Date.now() - 86_400_000).toISOString().slice(0, 10))
+  await box(page, 'Zero by the clock').fill('14:00:00')
+  await sees(page, 'read as 14:00:00')
+
+  await whatCannotBe(page)
+  await whatIsOdd(page)
+  await page.reload()
+  expect(await box(page, 'Developer out at').inputValue(), 'typing survives a reload').toBe('14:08:05')
+  await box(page, 'Developer reads 1').fill('20')
+  await page.getByRole('button', { name: 'Add a remark' }).click()
+  await box(page, 'Remark 1').fill('cold morning')
+  await page.getByRole('checkbox', { name: 'Wetting agent was left out' }).check()
+  await box(page, 'Why Wetting agent was left out').fill('had none')
+  await page.getByRole('button', { name: 'Put it on record' }).click()
+  await sees(page, 'What stood on the sheet is on record.')
+  await onRecord(page)
+  return page
+}
+
+async function whatCannotBe(page: Page) {
+  await box(page, 'Developer out at').fill('13:50:00')
+  await sees(page, /Developer cannot have been poured out at 13:50:00: it went in|Developer out at 13:50:00 is/)
+}
+
+/** Half an hour late is possible, so it is asked about; the right time ends the question. */
+async function whatIsOdd(page: Page) {
+  await box(page, 'Developer out at').fill('14:38:05')
+  await sees(page, /Developer out at 14:38:05 is 30:\d\d later than the sheet leads to expect/)
+  await page.getByRole('button', { name: 'Put it on record' }).click()
+  await sees(page, 'One field needs another look before this can be kept.')
+  await page.getByRole('checkbox', { name: 'The sheet has it so' }).check()
+  await box(page, 'Developer out at').fill('14:08')
+  await sees(page, 'read as some second of 14:08')
+  await box(page, 'Developer out at').fill('14:08:05')
+  await sees(page, 'read as 14:08:05')
+}
+
+async function onRecord(page: Page) {
+  await sees(page, /^Done on paper, typed in on /)
+  await sees(page, /Development was 100\s%|Development was 101\s%/)
+  await sees(page, /Nobody wrote down when these were done/)
+  await sees(page, 'cold morning')
+  const developer = plainSpaces((await page.getByRole('row', { name: /^Developer/ }).textContent()) ?? '')
+  expect(developer).toContain('14:00:')
+  expect(developer).toContain('14:08:05')
+}
+
+it.each<Size>(['phone', 'laptop'])(
+  'a run done on paper is typed in, corrected and taken back on a %s',
+  async (size) => {
+    const page = await typeIn(size, `Paper ${size}`)
+    await page.getByRole('link', { name: 'Correct what was typed in' }).click()
+    await headed(page, 'Correct what was typed in')
+    expect(await box(page, 'Developer out at').inputValue()).toBe('14:08:05')
+    await box(page, 'Developer out at').fill('14:09:05')
+    await page.getByRole('button', { name: 'Put it on record' }).click()
+    await sees(page, /^Developer came out .* late/)
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await sees(page, 'What was typed in is taken back; the form still has it.')
+    await expect.poll(() => page.getByText(/^Developer came out .* late/).count()).toBe(0)
+  },
+)
