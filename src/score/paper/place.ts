@@ -18,6 +18,8 @@ export interface Place {
   readonly day: string
   readonly clocks: WallClocks
   readonly now: Instant
+  /** Zero by the clock, where it is written: nothing of the run comes before it. */
+  readonly zero?: Anchor | null
 }
 
 /** A moment that is known, with its second in the plan of the run. */

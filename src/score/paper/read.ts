@@ -40,7 +40,7 @@ export function readSheet(score: Score, sheet: WrittenSheet, { zone, now, known 
       written,
       field,
       start,
-      place,
+      { ...place, zero: zero.anchor },
       state.tanks.find(({ tank }) => tank === written.tank),
     )
     dated.push(one)

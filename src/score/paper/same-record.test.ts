@@ -115,6 +115,7 @@ describe('a run done on paper and typed in', () => {
         expect(read.findings.filter(({ stands }) => stands === 'never')).toEqual([])
         expect(typed.phase).toBe('done')
         claimsNoMore(pressed, typed)
+        expect(furthestOff(pressed, typed)).toBeLessThanOrEqual(HALF_A_MINUTE)
         const [truth, band] = [pressed.developed, typed.developed]
         const counted = (tank: TankFollowing) => tank.readings.map(({ counts }) => counts)
         // Whether a far reading counts can hang on half a minute; then there are two honest records.
@@ -130,6 +131,18 @@ describe('a run done on paper and typed in', () => {
     expect(met.wider).toBe(met.bands)
   })
 })
+
+const HALF_A_MINUTE = 30
+
+/** By how much a confirmed pour-out of the typed run is off, seconds. */
+const furthestOff = (pressed: TankFollowing, typed: TankFollowing): number =>
+  Math.max(
+    ...pressed.plan.laid.flatMap(({ out, outBy }, i) => {
+      const other = typed.plan.laid[i]
+      if (outBy !== 'pressed' || other?.outBy !== 'pressed' || other.out === other.in) return []
+      return [Math.abs((typed.zero - pressed.zero) / 1000 + other.out - out)]
+    }),
+  )
 
 /** A minute is not called late: what a sheet of minutes says of lateness, the run followed to the second says too. */
 function claimsNoMore(pressed: TankFollowing, typed: TankFollowing): void {

@@ -64,7 +64,9 @@ export function dateTank(
     const instant = instantOf(time, expectedAt(anchor, moment.planned), place)
     moments.push([place_, instant])
     const one: Dated = { moment, at: instant, time, byScreen: false }
-    const impossible = find(outOfOrder(one, before), 'never') || find(aheadOf(place.now, instant, time, place), 'never')
+    const impossible =
+      find(outOfOrder(one, before) ?? beforeZero(one, place), 'never') ||
+      find(aheadOf(place.now, instant, time, place), 'never')
     if (impossible) continue
     if (anchor !== null)
       find(oddAt(wordsOf(moment), instant, time, moment.planned, anchor), own.sure ? 'told' : 'by-saying-so')
@@ -106,6 +108,12 @@ function outOfOrder({ moment, at, time }: Dated, before: Dated | undefined): Pro
     other: wordsOf(before.moment),
     before: other,
   })
+}
+
+function beforeZero({ moment, at, time }: Dated, { zero = null }: Place): Problem | null {
+  if (zero === null || !surelyBefore(at, time, zero)) return null
+  const [own, other] = [writeTimeOnClock(time), writeTimeOnClock(zero.time)]
+  return problem('paper.out-of-order', { name: wordsOf(moment), at: own, other: 'Zero', before: other })
 }
 
 /** Boxes that the sheet does not have: only somebody who sends a sheet without the form can fill them in. */
