@@ -59,6 +59,32 @@ export type {
 export { eventsAfter, getRun, listRuns, runFollowed } from './runs/queries.js'
 export { viewOfEvent } from './runs/shape.js'
 export { judgeRun } from './runs/verdicts.js'
+export { addContainer, correctContainer, removeContainer, undoContainer } from './shelf/containers.js'
+export { finishMix } from './shelf/mixing.js'
+export { discard, handOver, measureContents, movePortion } from './shelf/moving.js'
+export type {
+  Container,
+  Demand,
+  LedgerEntry,
+  Leg,
+  Lot,
+  LotsWanted,
+  Portion,
+  Posting,
+  ShelfPort,
+} from './shelf/port.js'
+export {
+  correctProduct,
+  keepProduct,
+  listProducts,
+  removeProduct,
+  undoProduct,
+  viewOfProduct,
+} from './shelf/products.js'
+export { findLots, getLot, lotByCode, shelf } from './shelf/queries.js'
+export { startingProducts } from './shelf/starting.js'
+export { stationBath, takeBack, testBath } from './shelf/testing.js'
+export { useBath } from './shelf/use.js'
 export type { Stated, StatementsPort } from './statements.js'
 export type { Change, FeedEntry, FeedPort, Rooms, Store, WriteKey } from './store.js'
 export { answerTime, answerView, developingTimeOf, type Question, standingTime } from './times/answer.js'

@@ -1,5 +1,5 @@
 import type { Instant, Result } from '../kernel/index.js'
-import type { FilmStatement, KeepView, VesselStatement } from '../wire/index.js'
+import type { FilmStatement, KeepView, ProductStatement, VesselStatement } from '../wire/index.js'
 import type { Context } from './context.js'
 import type { HousePort } from './house/port.js'
 import type { KitPort } from './kit/port.js'
@@ -8,6 +8,7 @@ import type { RecipesPort } from './recipes/port.js'
 import type { OrdersPort } from './rolls/orders-port.js'
 import type { RollsPort } from './rolls/port.js'
 import type { RunsPort } from './runs/port.js'
+import type { ShelfPort } from './shelf/port.js'
 import type { StatementsPort } from './statements.js'
 import type { TimesPort } from './times/port.js'
 
@@ -22,6 +23,8 @@ export interface Rooms {
   readonly films: StatementsPort<FilmStatement>
   readonly vessels: StatementsPort<VesselStatement>
   readonly views: StatementsPort<KeepView>
+  readonly products: StatementsPort<ProductStatement>
+  readonly shelf: ShelfPort
   readonly house: HousePort
   readonly people: PeoplePort
   readonly feed: FeedPort
@@ -38,6 +41,8 @@ export interface Change {
     | 'orders'
     | 'films'
     | 'vessels'
+    | 'products'
+    | 'shelf'
     | 'bench'
     | 'devices'
   readonly subject: string

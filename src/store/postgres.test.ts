@@ -7,6 +7,7 @@ import { freshDatabase } from './suite/postgres-server.js'
 import { rollsBehave } from './suite/rolls.js'
 import { roomsBehave } from './suite/rooms.js'
 import { runsBehave } from './suite/runs.js'
+import { shelfBehaves } from './suite/shelf.js'
 import { writesBehave } from './suite/writes.js'
 
 const open = async () =>
@@ -15,5 +16,6 @@ const open = async () =>
 describe('rooms on PostgreSQL', () => roomsBehave(open))
 describe('rolls on PostgreSQL', () => rollsBehave(open))
 describe('runs on PostgreSQL', () => runsBehave(open))
+describe('the shelf on PostgreSQL', () => shelfBehaves(open))
 describe('writes on PostgreSQL', () => writesBehave(open))
 describe('backups on PostgreSQL', () => backupsBehave(open))

@@ -64,7 +64,7 @@ export interface RollEventRow {
 
 export interface NumberCounterRow {
   bench_id: string
-  kind: 'roll' | 'twin'
+  kind: 'roll' | 'twin' | 'lot'
   year: number
   last: number
 }

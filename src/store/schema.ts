@@ -10,6 +10,7 @@ import type {
   RollRow,
   StatementRevisionRow,
 } from './schema-rolls.js'
+import type { ContainerRow, LotRow, ShelfEntryRow, ShelfLegRow } from './schema-shelf.js'
 
 /** Whole thousandths of a degree Celsius. */
 type MilliCelsius = number
@@ -240,6 +241,10 @@ export interface Schema {
   number_patterns: NumberPatternRow
   order_counts: OrderCountRow
   order_links: OrderLinkRow
+  lots: LotRow
+  containers: ContainerRow
+  shelf_entries: ShelfEntryRow
+  shelf_legs: ShelfLegRow
   devices: DeviceRow
   pairing_codes: PairingCodeRow
   feed: FeedRow

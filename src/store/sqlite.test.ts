@@ -7,6 +7,7 @@ import { world } from './suite/house.js'
 import { rollsBehave } from './suite/rolls.js'
 import { roomsBehave } from './suite/rooms.js'
 import { runsBehave } from './suite/runs.js'
+import { shelfBehaves } from './suite/shelf.js'
 import { writesBehave } from './suite/writes.js'
 
 const folder = tempFolders()
@@ -15,5 +16,6 @@ const open = async () => expectOk(await openStore({ kind: 'sqlite', file: `${fol
 describe('rooms on SQLite', () => roomsBehave(open))
 describe('rolls on SQLite', () => rollsBehave(open))
 describe('runs on SQLite', () => runsBehave(open))
+describe('the shelf on SQLite', () => shelfBehaves(open))
 describe('writes on SQLite', () => writesBehave(open))
 describe('backups on SQLite', () => backupsBehave(open))

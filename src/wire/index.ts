@@ -1,18 +1,22 @@
 import type { z } from 'zod'
 import type * as baths from './schemas/baths.js'
 import type * as common from './schemas/common.js'
+import type * as containers from './schemas/containers.js'
 import type * as films from './schemas/films.js'
 import type * as house from './schemas/house.js'
 import type * as kit from './schemas/kit.js'
+import type * as left from './schemas/left.js'
 import type * as mixing from './schemas/mixing.js'
 import type * as negatives from './schemas/negatives.js'
 import type * as orders from './schemas/orders.js'
 import type * as people from './schemas/people.js'
 import type * as plans from './schemas/plans.js'
+import type * as products from './schemas/products.js'
 import type * as publishing from './schemas/published.js'
 import type * as recipes from './schemas/recipes.js'
 import type * as rolls from './schemas/rolls.js'
 import type * as runs from './schemas/runs.js'
+import type * as shelf from './schemas/shelf.js'
 import type * as times from './schemas/times.js'
 import type * as vessels from './schemas/vessels.js'
 import type * as waste from './schemas/waste.js'
@@ -28,6 +32,7 @@ export {
   routes,
 } from './routes.js'
 export type { routesOfRolls } from './routes-of-rolls.js'
+export type { routesOfShelf } from './routes-of-shelf.js'
 export * as schemas from './schemas/index.js'
 export { published } from './schemas/published.js'
 
@@ -116,3 +121,30 @@ export type FilmRecord = z.output<typeof films.FilmRecord>
 export type VesselStatement = z.output<typeof vessels.VesselStatement>
 export type VesselRecord = z.output<typeof vessels.VesselRecord>
 export type { SameAsScore } from './schemas/same-as-score.js'
+export type ProductStatement = z.output<typeof products.ProductStatement>
+export type ProductRecord = z.output<typeof products.ProductRecord>
+export type ContainerStatement = z.output<typeof containers.ContainerStatement>
+export type EntryTold = z.output<typeof shelf.EntryTold>
+export type MetFilm = z.output<typeof shelf.MetFilm>
+export type ShelfTest = z.output<typeof shelf.ShelfTest>
+export type Station = z.output<typeof shelf.Station>
+export type LeftView = z.output<typeof left.LeftView>
+export type AddContainer = z.output<typeof containers.AddContainer>
+export type ContainerRecord = z.output<typeof containers.ContainerRecord>
+export type ShelfEntry = z.output<typeof shelf.ShelfEntry>
+export type LotHead = z.output<typeof shelf.LotHead>
+export type LotHeads = z.output<typeof shelf.LotHeads>
+export type LotView = z.output<typeof shelf.LotView>
+export type OnShelf = z.output<typeof shelf.OnShelf>
+export type JugView = z.output<typeof shelf.JugView>
+export type Shelf = z.output<typeof shelf.Shelf>
+export type Posted = z.output<typeof shelf.Posted>
+export type FindLots = z.output<typeof shelf.FindLots>
+export type FinishMix = z.output<typeof shelf.FinishMix>
+export type UseBath = z.output<typeof shelf.UseBath>
+export type TestBath = z.output<typeof shelf.TestBath>
+export type StationBath = z.output<typeof shelf.StationBath>
+export type MovePortion = z.output<typeof shelf.MovePortion>
+export type Discard = z.output<typeof shelf.Discard>
+export type MeasureContents = z.output<typeof shelf.MeasureContents>
+export type HandOver = z.output<typeof shelf.HandOver>

@@ -2,6 +2,7 @@ import type { z } from 'zod'
 import { ANYBODY, BENCH, OWNER, type Role } from './roles.js'
 import { routesOfRolls } from './routes-of-rolls.js'
 import { routesOfRuns } from './routes-of-runs.js'
+import { routesOfShelf } from './routes-of-shelf.js'
 import { IdParams, Nothing, Paper, Seen } from './schemas/common.js'
 import * as house from './schemas/house.js'
 import * as kit from './schemas/kit.js'
@@ -176,6 +177,7 @@ export const routes = routesOf({
 
   ...routesOfRuns,
   ...routesOfRolls,
+  ...routesOfShelf,
 
   getBench: {
     ...read,

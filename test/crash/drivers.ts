@@ -5,6 +5,7 @@ import { benchDrivers } from './drivers-bench.js'
 import { peopleDrivers } from './drivers-people.js'
 import { orderDrivers, rollDrivers } from './drivers-rolls.js'
 import { recipeDrivers, runDrivers } from './drivers-runs.js'
+import { shelfDrivers } from './drivers-shelf.js'
 import { thermometerDrivers } from './drivers-thermometers.js'
 import { timeDrivers } from './drivers-times.js'
 
@@ -35,5 +36,6 @@ export const drivers: { readonly [N in WritingRoute]: Driver } = {
   ...runDrivers,
   ...rollDrivers,
   ...orderDrivers,
+  ...shelfDrivers,
   ...peopleDrivers,
 }

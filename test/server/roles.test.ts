@@ -83,6 +83,29 @@ const expected: Record<RouteName, readonly string[]> = {
   correctVessel: BENCH,
   removeVessel: BENCH,
   undoVessel: BENCH,
+  listProducts: BENCH,
+  startingProducts: BENCH,
+  keepProduct: BENCH,
+  correctProduct: BENCH,
+  removeProduct: BENCH,
+  undoProduct: BENCH,
+  shelf: BENCH,
+  addContainer: BENCH,
+  correctContainer: BENCH,
+  removeContainer: BENCH,
+  undoContainer: BENCH,
+  findLots: BENCH,
+  getLot: BENCH,
+  lotByCode: BENCH,
+  finishMix: BENCH,
+  useBath: BENCH,
+  testBath: BENCH,
+  stationBath: BENCH,
+  movePortion: BENCH,
+  measureContents: BENCH,
+  discard: BENCH,
+  handOver: BENCH,
+  takeBack: BENCH,
   getBench: BENCH,
   changeSettings: BENCH,
   openDemo: BENCH,
@@ -101,6 +124,8 @@ const seen = { seen_revision: 1 }
 const ROLL = { film: 'Tarn 100', process: 'black-and-white', format: '135' }
 const ORDER = { person: 'Ida', counted_in: 2 }
 const FILM = { name: 'Tarn 100', process: 'black-and-white' }
+const FIXER = { name: 'Fixer', role: 'fixer', use: 'reusable' }
+const BOTTLE = { kind: 'bottle', name: 'Brown 1', holds_ml: 1000 }
 const GRADUATE = { kind: 'graduate', name: 'Small', holds_ml: 100, marked_every_ml: 1 }
 
 /** A body that the schema of the route takes; whether the use case then likes it is not asked here. */
@@ -147,12 +172,32 @@ const bodies: Partial<Record<RouteName, unknown>> = {
   correctVessel: { ...seen, statement: GRADUATE },
   removeVessel: seen,
   undoVessel: seen,
+  keepProduct: FIXER,
+  correctProduct: { ...seen, statement: FIXER },
+  removeProduct: seen,
+  undoProduct: seen,
+  addContainer: { statement: BOTTLE },
+  correctContainer: { ...seen, statement: BOTTLE },
+  removeContainer: seen,
+  undoContainer: seen,
+  finishMix: { product_id: UNKNOWN, into: [{ container_id: UNKNOWN, ml: 1000 }] },
+  useBath: { container_id: UNKNOWN, poured: 300 },
+  testBath: { container_id: UNKNOWN, test: { of: 'ph', ph: 5 } },
+  stationBath: { container_id: UNKNOWN, station: 'first' },
+  movePortion: { from_id: UNKNOWN, into_id: UNKNOWN },
+  measureContents: { container_id: UNKNOWN, found: 1, seen: 2 },
+  discard: { container_id: UNKNOWN, where: 'spilt' },
+  handOver: { jug_id: UNKNOWN, to: 'The town' },
   changeSettings: { name: 'Cellar', units: 'metric', paper: 'A4', zone: 'UTC' },
   restore: 'not a backup\n',
   pair: { code: 'WRONG', name: 'Phone' },
 }
 
-const queries: Partial<Record<RouteName, string>> = { answerTime: '?at_c=21', rollByNumber: '?number=2026-0001' }
+const queries: Partial<Record<RouteName, string>> = {
+  answerTime: '?at_c=21',
+  rollByNumber: '?number=2026-0001',
+  lotByCode: '?code=26-001',
+}
 
 const askedFor = (name: RouteName): Asked => {
   const route: Route = routes[name]

@@ -75,7 +75,7 @@ export interface RollsWanted extends Omit<RollSearch, 'taken_in_from' | 'taken_i
 
 export interface RollsPort {
   /** The next `count` numbers of a year, never given twice: the first of them. */
-  nextNumbers(kind: 'roll' | 'twin', year: number, count: number): Promise<number>
+  nextNumbers(kind: 'roll' | 'twin' | 'lot', year: number, count: number): Promise<number>
   pattern(): Promise<string | null>
   setPattern(pattern: string): Promise<void>
   addBlock(block: NumberBlock): Promise<void>

@@ -6,6 +6,7 @@ import { peopleHandlers } from './people.js'
 import { recipesHandlers } from './recipes.js'
 import { rollsHandlers } from './rolls.js'
 import { runsHandlers } from './runs.js'
+import { shelfHandlers } from './shelf.js'
 import { timesHandlers } from './times.js'
 
 /** One handler for every route of the table; a route without one does not compile. */
@@ -15,6 +16,7 @@ export const handlers: Handlers<RouteName> = {
   ...recipesHandlers,
   ...runsHandlers,
   ...rollsHandlers,
+  ...shelfHandlers,
   ...houseHandlers,
   ...peopleHandlers,
 }

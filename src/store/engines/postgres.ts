@@ -12,6 +12,7 @@ const types: ColumnTypes = {
   integer: sql`integer`,
   instant: sql`bigint`,
   real: sql`double precision`,
+  amount: sql`bigint`,
   tableEnd: sql``,
 }
 

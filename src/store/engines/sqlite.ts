@@ -16,6 +16,7 @@ const types: ColumnTypes = {
   integer: sql`integer`,
   instant: sql`integer`,
   real: sql`real`,
+  amount: sql`integer`,
   tableEnd: sql`strict`,
 }
 

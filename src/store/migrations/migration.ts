@@ -7,6 +7,8 @@ export interface ColumnTypes {
   /** Milliseconds since 1970. */
   readonly instant: RawBuilder<unknown>
   readonly real: RawBuilder<unknown>
+  /** Whole microlitres, milligrams, millionths of a roll: more than 32 bits hold. */
+  readonly amount: RawBuilder<unknown>
   /** Said after the columns of a table. */
   readonly tableEnd: RawBuilder<unknown>
 }

@@ -8,6 +8,7 @@ import { peopleRoom } from './people.js'
 import { recipesRoom } from './recipes.js'
 import { rollsRoom } from './rolls.js'
 import { runsRoom } from './runs.js'
+import { shelfRoom } from './shelf.js'
 import { statementsRoom } from './statements.js'
 import { timesRoom } from './times.js'
 
@@ -22,6 +23,8 @@ export const roomsOf = (db: Db, bench: string): Rooms => ({
   films: statementsRoom(db, bench, 'film'),
   vessels: statementsRoom(db, bench, 'vessel'),
   views: statementsRoom(db, bench, 'view'),
+  products: statementsRoom(db, bench, 'product'),
+  shelf: shelfRoom(db, bench),
   house: houseRoom(db),
   people: peopleRoom(db, bench),
   feed: feedRoom(db, bench),

@@ -33,7 +33,7 @@ export function backupsBehave(open: Open): void {
     const heard = vi.fn()
     const stop = store.listen(context.bench, heard)
     const restored = await store.restore(streamOf(lines))
-    const value = { tables: 26, rows: lines.length - 2, dataVersion: newestDataVersion }
+    const value = { tables: 30, rows: lines.length - 2, dataVersion: newestDataVersion }
     expect(restored).toEqual({ ok: true, value })
     expect(await linesOf(store)).toEqual(lines)
     expect(await store.read(later.bench, (rooms) => rooms.house.bench(later.bench))).toBeNull()

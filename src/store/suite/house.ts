@@ -2,6 +2,7 @@ import { celsius, expectOk, type Ids, idsFrom, ok, SeededRandom, SetClock, secon
 import type { Bench, Context, Rooms, Store, ThermometerRecord, TimeRecord } from '../../lab/index.js'
 import { furnishRolls } from './roll-samples.js'
 import { eventOf, recipeOf, runOf } from './run-samples.js'
+import { filledBottle } from './shelf-samples.js'
 
 /** Opens a store on empty data; the suites run the same over both engines. */
 export type Open = () => Promise<Store>
@@ -133,6 +134,7 @@ export async function furnished(store: Store, at: ReturnType<typeof world>): Pro
     const verdict = { tank: 'A', density: 'thin', marks: ['streaks'], note: '' } as const
     await rooms.runs.addVerdict({ ...verdict, marks: [...verdict.marks], id: id(), runId: run, at: NOON, by: 'owner' })
     await furnishRolls(rooms, at.ids, NOON)
+    await filledBottle(rooms, at.ids, NOON, 900_000)
     await rooms.feed.tell({ kind: 'times', subject: film }, NOON)
     await rooms.feed.tell({ kind: 'thermometers', subject: spirit }, NOON + 1)
   })

@@ -5,12 +5,14 @@ import { negativesProblems } from './negatives.js'
 import { paperProblems } from './paper.js'
 import { rollsProblems } from './rolls.js'
 import { runsProblems } from './runs.js'
+import { shelfProblems } from './shelf.js'
 import { solutionsProblems } from './solutions.js'
 
 /** Everything else: what is found out at a desk or by the server. New areas belong here unless a running tank needs them. */
 export const deskProblems = {
   ...rollsProblems,
   ...paperProblems,
+  ...shelfProblems,
   ...negativesProblems,
   ...houseProblems,
   ...interfaceProblems,

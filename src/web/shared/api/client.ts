@@ -63,9 +63,16 @@ export type AddClassSetInput = {
   }>
 }
 
+export type AddContainerInput = {
+  statement: ContainerStatementInput
+  holds?: number | null
+}
+
 export type AddFilmInput = FilmStatementInput
 
 export type AddOrderInput = OrderStatementInput
+
+export type AddProductInput = ProductStatementInput
 
 export type AddRunEventsInput = {
   events: RunEventInput[]
@@ -358,6 +365,80 @@ export type ClassSetResult = {
   }>
 }
 
+export type ContainerRecord = {
+  id: Id
+  revision: number
+  saved_at: Instant
+  removed: boolean
+  statement: ContainerStatement
+  unit: 'ml' | 'g'
+  held: number
+  lot_id: Id | null
+}
+
+export type ContainerStatement = {
+  kind: 'package'
+  name: string
+  product_id: Id
+  part: string
+  unit: 'ml' | 'g'
+  full: number
+  bought: LocalDate | null
+  use_by: LocalDate | null
+  opened: LocalDate | null
+  price: {
+    minor: number
+    currency: string
+  } | null
+  note: string
+} | {
+  kind: 'bottle'
+  name: string
+  shape: 'stoppered' | 'collapsible' | 'tank' | 'tray'
+  holds_ml: number
+  note: string
+} | {
+  kind: 'jug'
+  name: string
+  holds_ml: number
+  opened: LocalDate | null
+  note: string
+}
+
+export type ContainerStatementInput = {
+  kind: 'package'
+  name?: string
+  product_id: IdInput
+  part?: string
+  unit: 'ml' | 'g'
+  full: number
+  bought?: LocalDateInput | null
+  use_by?: LocalDateInput | null
+  opened?: LocalDateInput | null
+  price?: {
+    minor: number
+    currency: string
+  } | null
+  note?: string
+} | {
+  kind: 'bottle'
+  name: string
+  shape?: 'stoppered' | 'collapsible' | 'tank' | 'tray'
+  holds_ml: number
+  note?: string
+} | {
+  kind: 'jug'
+  name: string
+  holds_ml: number
+  opened?: LocalDateInput | null
+  note?: string
+}
+
+export type CorrectContainerInput = {
+  seen_revision: number
+  statement: ContainerStatementInput
+}
+
 export type CorrectFilmInput = {
   seen_revision: number
   statement: FilmStatementInput
@@ -366,6 +447,11 @@ export type CorrectFilmInput = {
 export type CorrectOrderInput = {
   seen_revision: number
   statement: OrderStatementInput
+}
+
+export type CorrectProductInput = {
+  seen_revision: number
+  statement: ProductStatementInput
 }
 
 export type CorrectRecipeInput = {
@@ -406,6 +492,52 @@ export type DeviceView = {
   name: string
   paired_at: Instant
   last_seen_at: Instant | null
+}
+
+export type DiscardInput = {
+  container_id: IdInput
+  amount?: number | null
+  where: 'jug' | 'given-away' | 'spilt' | 'as-allowed'
+  jug_id?: IdInput | null
+  at?: InstantInput | null
+  note?: string
+}
+
+export type EntryTold = {
+  kind: 'brought-in'
+} | {
+  kind: 'mixed'
+  parts: number[] | null
+} | {
+  kind: 'used'
+  film: MetFilm[]
+  rolls: number
+  poured_ml: number
+  lost_ml: number
+  run_id: Id | null
+  roll_ids: Id[]
+} | {
+  kind: 'topped-up'
+} | {
+  kind: 'moved'
+} | {
+  kind: 'discarded'
+  where: 'jug' | 'given-away' | 'spilt' | 'as-allowed'
+} | {
+  kind: 'measured'
+  found: number
+} | {
+  kind: 'tested'
+  test: ShelfTest
+  met_rolls: number
+} | {
+  kind: 'stationed'
+  station: 'first' | 'second' | null
+} | {
+  kind: 'handed-over'
+  to: string
+} | {
+  kind: 'taken-back'
 }
 
 export type Equivalent = {
@@ -466,14 +598,43 @@ export type FilmToleranceInput = {
   up: number
 }
 
+export type FindLotsInput = {
+  words?: string
+  after?: string | null
+  most?: number
+}
+
 export type FindRollsInput = {
   look?: RollSearchInput
   after?: string | null
   most?: number
 }
 
+export type FinishMixInput = {
+  product_id: IdInput
+  parts?: number[] | null
+  from?: Array<{
+    container_id: IdInput
+    amount: number
+  }>
+  into: Array<{
+    container_id: IdInput
+    ml: number
+  }>
+  at?: InstantInput | null
+  note?: string
+}
+
 export type HandBackInput = {
   counted_out: number
+}
+
+export type HandOverInput = {
+  jug_id: IdInput
+  ml?: number | null
+  to: string
+  at?: InstantInput | null
+  note?: string
 }
 
 export type Health = {
@@ -501,6 +662,24 @@ export type JudgeRunInput = {
   note?: string
 }
 
+export type JugView = {
+  id: Id
+  name: string
+  holds_ml: number
+  held_ml: number
+  silver_rich_ml: number
+  rolls: number
+  silver_g: {
+    low: number
+    usual: number
+    high: number
+  }
+  opened_at: Instant | null
+  full: boolean
+  full_on: Instant | null
+  record: ContainerRecord
+}
+
 export type KeepRecipeInput = {
   copied_from?: string | null
   statement: RecipeStatementInput
@@ -521,6 +700,44 @@ export type KeptEvent = {
   event: RunEvent
 }
 
+export type LeftView = {
+  limits: Array<{
+    by: 'volume' | 'count' | 'silver' | 'tests' | 'acid' | 'age'
+    rolls: number | null
+    days: number | null
+    part: number
+    ends: Instant | null
+    origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
+    source: string
+  }>
+  decides: 'volume' | 'count' | 'silver' | 'tests' | 'acid' | 'age' | null
+  rolls: number | null
+  days: number | null
+  part: number | null
+  ends: Instant | null
+  whole: {
+    ordinary: number
+    tabular: number
+    'high-iodide': number
+  } | null
+  met: number
+  rolls_per_week: number | null
+  silver_g_per_l: {
+    low: number
+    usual: number
+    high: number
+  } | null
+  clearing: {
+    fresh_s: number
+    now_s: number
+    fix_for_s: number
+    finished: boolean
+  } | null
+  state: 'usable' | 'finished' | 'unknown'
+  next_time_factor: number | null
+  due_ml: number | null
+}
+
 export type Length = {
   seconds: number
   origin: 'measured' | 'sheet' | 'law' | 'practice' | 'assumption'
@@ -537,8 +754,64 @@ export type LocalDate = string
 /** A day where the bench is. */
 export type LocalDateInput = string
 
+export type LotHead = {
+  id: Id
+  code: string
+  product_id: Id
+  product: string
+  role: 'developer' | 'stop' | 'fixer' | 'wash-aid' | 'wetting-agent' | 'toner' | 'bleach' | 'cleaner' | 'other'
+  parts: number[] | null
+  mixed_at: Instant
+  mixed_by: string
+  mixed_ml: number
+  note: string
+}
+
+export type LotHeads = {
+  lots: LotHead[]
+  found: number
+  next: string | null
+}
+
+export type LotView = {
+  lot: LotHead
+  containers: OnShelf[]
+  history: ShelfEntry[]
+}
+
 export type MakeOrderLinkInput = {
   days?: number
+}
+
+export type MeasureContentsInput = {
+  container_id: IdInput
+  found: number
+  seen: number
+  at?: InstantInput | null
+  note?: string
+}
+
+export type MetFilm = {
+  format: '110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'
+  frames: number | null
+  count: number
+  family: 'ordinary' | 'tabular' | 'high-iodide'
+}
+
+export type MetFilmInput = {
+  format: '110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'
+  frames?: number | null
+  count?: number
+  family?: 'ordinary' | 'tabular' | 'high-iodide'
+}
+
+export type MovePortionInput = {
+  from_id: IdInput
+  into_id: IdInput
+  amount?: number | null
+  top_up?: boolean
+  at?: InstantInput | null
+  note?: string
 }
 
 export type MoveRollsInput = {
@@ -577,6 +850,22 @@ export type OnReelInput = {
   film: string
   exposure_index?: number | null
   label?: string
+}
+
+export type OnShelf = {
+  id: Id
+  revision: number
+  saved_at: Instant
+  removed: boolean
+  statement: ContainerStatement
+  unit: 'ml' | 'g'
+  held: number
+  lot_id: Id | null
+  lot: LotHead | null
+  product: string
+  since: Instant | null
+  station: 'first' | 'second' | null
+  left: LeftView | null
 }
 
 export type OrderLink = {
@@ -711,6 +1000,12 @@ export type PlanRunInput = {
   tanks: AskedTankInput[]
 }
 
+export type Posted = {
+  entry: ShelfEntry
+  containers: OnShelf[]
+  lot: LotHead | null
+}
+
 /** What was wrong, with the value, and what would be right. */
 export type Problem = {
   code: string
@@ -718,6 +1013,202 @@ export type Problem = {
   details: Record<string, unknown>
   field?: string
   help: string
+}
+
+export type ProductFormula = {
+  additions: Array<{
+    salt: string
+    g_per_l: number | null
+    ml_per_l: number | null
+    percent: number | null
+  }>
+  water_first: number
+  from_c: number
+  to_c: number
+}
+
+export type ProductFormulaInput = {
+  additions: Array<{
+    salt: string
+    g_per_l?: number | null
+    ml_per_l?: number | null
+    percent?: number | null
+  }>
+  water_first: number
+  from_c: number
+  to_c: number
+}
+
+export type ProductKeeps = {
+  full: number | null
+  half_full: number | null
+  tray: number | null
+  tank: number | null
+}
+
+export type ProductKeepsInput = {
+  full?: number | null
+  half_full?: number | null
+  tray?: number | null
+  tank?: number | null
+}
+
+export type ProductRecord = {
+  name: string
+  role: 'developer' | 'stop' | 'fixer' | 'wash-aid' | 'wetting-agent' | 'toner' | 'bleach' | 'cleaner' | 'other'
+  process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+  form: 'liquid' | 'powder'
+  use: 'single-use' | 'reusable' | 'replenished'
+  package_parts: string[]
+  dilutions: number[][]
+  fixer: {
+    salt: 'sodium-thiosulfate' | 'ammonium-thiosulfate'
+    alkaline: boolean
+  } | null
+  stop: {
+    acid: 'acetic' | 'citric'
+    percent: number
+  } | null
+  rolls_per_litre: number | null
+  family_capacity: number | null
+  silver_limit_g_per_l: number | null
+  floor_ml_per_roll: number | null
+  carried_out_ml_per_roll: number | null
+  replenish_ml_per_roll: number | null
+  longer_percent_per_roll: number | null
+  keeps: ProductKeeps
+  coefficient_class:
+    | 'unknown'
+    | 'metol'
+    | 'hydroquinone'
+    | 'metol-hydroquinone'
+    | 'phenidone-ascorbate'
+    | 'pyro'
+    | 'glycin'
+    | 'p-aminophenol'
+    | null
+  hazards:
+    | Array<'acid'
+    | 'caustic'
+    | 'strong-acid'
+    | 'sensitiser'
+    | 'irritant'
+    | 'fumes'
+    | 'oxidiser'
+    | 'poison'
+    | 'flammable'>
+  formula: ProductFormula | null
+  origin: 'label' | 'sheet' | 'own' | 'practice' | 'memory' | 'assumption'
+  source: string
+  note: string
+  id: Id
+  revision: number
+  saved_at: Instant
+  removed: boolean
+}
+
+export type ProductRecords = {
+  products: ProductRecord[]
+}
+
+export type ProductStatement = {
+  name: string
+  role: 'developer' | 'stop' | 'fixer' | 'wash-aid' | 'wetting-agent' | 'toner' | 'bleach' | 'cleaner' | 'other'
+  process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+  form: 'liquid' | 'powder'
+  use: 'single-use' | 'reusable' | 'replenished'
+  package_parts: string[]
+  dilutions: number[][]
+  fixer: {
+    salt: 'sodium-thiosulfate' | 'ammonium-thiosulfate'
+    alkaline: boolean
+  } | null
+  stop: {
+    acid: 'acetic' | 'citric'
+    percent: number
+  } | null
+  rolls_per_litre: number | null
+  family_capacity: number | null
+  silver_limit_g_per_l: number | null
+  floor_ml_per_roll: number | null
+  carried_out_ml_per_roll: number | null
+  replenish_ml_per_roll: number | null
+  longer_percent_per_roll: number | null
+  keeps: ProductKeeps
+  coefficient_class:
+    | 'unknown'
+    | 'metol'
+    | 'hydroquinone'
+    | 'metol-hydroquinone'
+    | 'phenidone-ascorbate'
+    | 'pyro'
+    | 'glycin'
+    | 'p-aminophenol'
+    | null
+  hazards:
+    | Array<'acid'
+    | 'caustic'
+    | 'strong-acid'
+    | 'sensitiser'
+    | 'irritant'
+    | 'fumes'
+    | 'oxidiser'
+    | 'poison'
+    | 'flammable'>
+  formula: ProductFormula | null
+  origin: 'label' | 'sheet' | 'own' | 'practice' | 'memory' | 'assumption'
+  source: string
+  note: string
+}
+
+export type ProductStatementInput = {
+  name: string
+  role: 'developer' | 'stop' | 'fixer' | 'wash-aid' | 'wetting-agent' | 'toner' | 'bleach' | 'cleaner' | 'other'
+  process?: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+  form?: 'liquid' | 'powder'
+  use: 'single-use' | 'reusable' | 'replenished'
+  package_parts?: string[]
+  dilutions?: number[][]
+  fixer?: {
+    salt: 'sodium-thiosulfate' | 'ammonium-thiosulfate'
+    alkaline: boolean
+  } | null
+  stop?: {
+    acid: 'acetic' | 'citric'
+    percent: number
+  } | null
+  rolls_per_litre?: number | null
+  family_capacity?: number | null
+  silver_limit_g_per_l?: number | null
+  floor_ml_per_roll?: number | null
+  carried_out_ml_per_roll?: number | null
+  replenish_ml_per_roll?: number | null
+  longer_percent_per_roll?: number | null
+  keeps?: ProductKeepsInput
+  coefficient_class?:
+    | 'unknown'
+    | 'metol'
+    | 'hydroquinone'
+    | 'metol-hydroquinone'
+    | 'phenidone-ascorbate'
+    | 'pyro'
+    | 'glycin'
+    | 'p-aminophenol'
+    | null
+  hazards?:
+    | Array<'acid'
+    | 'caustic'
+    | 'strong-acid'
+    | 'sensitiser'
+    | 'irritant'
+    | 'fumes'
+    | 'oxidiser'
+    | 'poison'
+    | 'flammable'>
+  formula?: ProductFormulaInput | null
+  origin?: 'label' | 'sheet' | 'own' | 'practice' | 'memory' | 'assumption'
+  source?: string
+  note?: string
 }
 
 export type Recipe = {
@@ -1379,6 +1870,92 @@ export type SheetPointInput = {
   time_s: number
 }
 
+export type Shelf = {
+  bottles: OnShelf[]
+  packages: OnShelf[]
+  jugs: JugView[]
+}
+
+export type ShelfEntry = {
+  id: Id
+  at: Instant
+  by: string
+  told: EntryTold
+  note: string
+  legs: Array<{
+    container_id: Id
+    lot_id: Id | null
+    unit: 'ml' | 'g'
+    change: number
+    rolls: number
+  }>
+  retracts: Id | null
+  retracted: boolean
+}
+
+export type ShelfTest = {
+  of: 'clearing'
+  clears_s: number
+  family: 'ordinary' | 'tabular' | 'high-iodide'
+  fresh: boolean
+} | {
+  of: 'indicator'
+  colour: 'yellow' | 'turning' | 'purple'
+} | {
+  of: 'leader'
+  darkens: 'fully' | 'weakly' | 'not'
+  after_s: number
+} | {
+  of: 'residual-hypo' | 'residual-silver'
+  passed: boolean
+} | {
+  of: 'ph'
+  ph: number
+} | {
+  of: 'specific-gravity'
+  gravity: number
+  at_c: number | null
+}
+
+export type ShelfTestInput = {
+  of: 'clearing'
+  clears_s: number
+  family?: 'ordinary' | 'tabular' | 'high-iodide'
+  fresh?: boolean
+} | {
+  of: 'indicator'
+  colour: 'yellow' | 'turning' | 'purple'
+} | {
+  of: 'leader'
+  darkens: 'fully' | 'weakly' | 'not'
+  after_s: number
+} | {
+  of: 'residual-hypo' | 'residual-silver'
+  passed: boolean
+} | {
+  of: 'ph'
+  ph: number
+} | {
+  of: 'specific-gravity'
+  gravity: number
+  at_c?: number | null
+}
+
+export type StartingProducts = {
+  products: ProductStatement[]
+}
+
+export type StationBathInput = {
+  container_id: IdInput
+  station: 'first' | 'second' | null
+  at?: InstantInput | null
+  note?: string
+}
+
+export type TakeBackInput = {
+  note?: string
+}
+
 export type TakeInRollsInput = {
   order_id?: IdInput | null
   rolls: Array<{
@@ -1437,6 +2014,13 @@ export type TemperatureRange = {
 export type TemperatureRangeInput = {
   from_c: number
   to_c: number
+}
+
+export type TestBathInput = {
+  container_id: IdInput
+  test: ShelfTestInput
+  at?: InstantInput | null
+  note?: string
 }
 
 export type ThermometerCheck = {
@@ -1686,6 +2270,31 @@ export type TurnInput = {
   secondsEach: number
 }
 
+export type UseBathInput = {
+  container_id: IdInput
+  lot_id?: IdInput | null
+  for_role?:
+    | 'developer'
+    | 'stop'
+    | 'fixer'
+    | 'wash-aid'
+    | 'wetting-agent'
+    | 'toner'
+    | 'bleach'
+    | 'cleaner'
+    | 'other'
+    | null
+  film?: MetFilmInput[]
+  poured: number
+  lost?: number | null
+  back_into?: IdInput | null
+  run_id?: IdInput | null
+  roll_ids?: IdInput[]
+  over_count?: boolean
+  at?: InstantInput | null
+  note?: string
+}
+
 export type VesselRecord = {
   id: Id
   revision: number
@@ -1861,6 +2470,26 @@ export type RemoveVesselBody = {
 
 export type UndoVesselBody = {
   seen_revision: number
+}
+
+export type RemoveProductBody = {
+  seen_revision: number
+}
+
+export type UndoProductBody = {
+  seen_revision: number
+}
+
+export type RemoveContainerBody = {
+  seen_revision: number
+}
+
+export type UndoContainerBody = {
+  seen_revision: number
+}
+
+export type LotByCodeQuery = {
+  code: string
 }
 
 export type OpenDemoBody = Record<string, never>
@@ -2124,6 +2753,82 @@ export const removeVessel = (id: string, body: RemoveVesselBody) =>
 /** Goes back to the state before the last change. */
 export const undoVessel = (id: string, body: UndoVesselBody) =>
   send<VesselRecord>('POST', `/api/vessels/${encodeURIComponent(id)}/undo`, { body })
+
+/** Products that are kept. */
+export const listProducts = () => send<ProductRecords>('GET', '/api/products')
+
+/** Keeps a product. */
+export const keepProduct = (body: AddProductInput) => send<ProductRecord>('POST', '/api/products', { body })
+
+/** Generic products by composition, to keep and edit; each says where its figures are from. */
+export const startingProducts = () => send<StartingProducts>('GET', '/api/products/starting')
+
+/** Corrects what is kept of a product. */
+export const correctProduct = (id: string, body: CorrectProductInput) =>
+  send<ProductRecord>('PUT', `/api/products/${encodeURIComponent(id)}`, { body })
+
+/** Removes a product from the list; what is mixed of it stays on the shelf. */
+export const removeProduct = (id: string, body: RemoveProductBody) =>
+  send<ProductRecord>('DELETE', `/api/products/${encodeURIComponent(id)}`, { body })
+
+/** Goes back to the state before the last change. */
+export const undoProduct = (id: string, body: UndoProductBody) =>
+  send<ProductRecord>('POST', `/api/products/${encodeURIComponent(id)}/undo`, { body })
+
+/** Bottles, packages and jugs with what is in them and what that can still do. */
+export const shelf = () => send<Shelf>('GET', '/api/shelf')
+
+/** Adds a package, a bottle or a jug. */
+export const addContainer = (body: AddContainerInput) => send<ContainerRecord>('POST', '/api/containers', { body })
+
+/** Corrects what is said of it; what is in it is corrected by measuring. */
+export const correctContainer = (id: string, body: CorrectContainerInput) =>
+  send<ContainerRecord>('PUT', `/api/containers/${encodeURIComponent(id)}`, { body })
+
+/** Removes an empty one; undo brings it back. */
+export const removeContainer = (id: string, body: RemoveContainerBody) =>
+  send<ContainerRecord>('DELETE', `/api/containers/${encodeURIComponent(id)}`, { body })
+
+/** Goes back to the state before the last change. */
+export const undoContainer = (id: string, body: UndoContainerBody) =>
+  send<ContainerRecord>('POST', `/api/containers/${encodeURIComponent(id)}/undo`, { body })
+
+/** Lots of all times by words, newest first, a page at a time. */
+export const findLots = (body: FindLotsInput) => send<LotHeads>('POST', '/api/lots/find', { body })
+
+/** One lot: where it stands and everything that happened to it. */
+export const getLot = (id: string) => send<LotView>('GET', `/api/lots/${encodeURIComponent(id)}`)
+
+/** A lot by the code on its label. */
+export const lotByCode = (query: LotByCodeQuery) => send<LotView>('GET', address('/api/lots/by-code', query))
+
+/** What was mixed becomes a lot: taken from its packages, in its bottles. */
+export const finishMix = (body: FinishMixInput) => send<Posted>('POST', '/api/lots', { body })
+
+/** A bath met film: what is gone is taken, what is poured back is counted. */
+export const useBath = (body: UseBathInput) => send<Posted>('POST', '/api/shelf/use', { body })
+
+/** Notes a test of what stands in a bottle. */
+export const testBath = (body: TestBathInput) => send<Posted>('POST', '/api/shelf/test', { body })
+
+/** Says which of two fixing baths a bottle is. */
+export const stationBath = (body: StationBathInput) => send<Posted>('POST', '/api/shelf/station', { body })
+
+/** Pours a portion over, or tops a bath up. */
+export const movePortion = (body: MovePortionInput) => send<Posted>('POST', '/api/shelf/move', { body })
+
+/** What was found by measuring, where the book says otherwise. */
+export const measureContents = (body: MeasureContentsInput) => send<Posted>('POST', '/api/shelf/measure', { body })
+
+/** A spent bath leaves its bottle, into a jug. */
+export const discard = (body: DiscardInput) => send<Posted>('POST', '/api/shelf/discard', { body })
+
+/** A jug of waste is given to whoever takes it. */
+export const handOver = (body: HandOverInput) => send<Posted>('POST', '/api/shelf/hand-over', { body })
+
+/** Takes an entry back by a further one; both stay on record. */
+export const takeBack = (id: string, body: TakeBackInput) =>
+  send<Posted>('POST', `/api/shelf-entries/${encodeURIComponent(id)}/take-back`, { body })
 
 /** The bench, its settings and who is asking. */
 export const getBench = () => send<BenchView>('GET', '/api/bench')

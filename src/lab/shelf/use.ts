@@ -1,0 +1,96 @@
+import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { CARRIED_OUT } from '../../science/index.js'
+import type { Posted, ProductStatement, UseBath } from '../../wire/index.js'
+import type { Context } from '../context.js'
+import type { Rooms } from '../store.js'
+import { filmTakes, fromLedger, minus, shareOf, toLedger, toRolls } from './amounts.js'
+import { carriesOf } from './limits.js'
+import type { Leg } from './port.js'
+import { book, happenedAt, holdingContainer, legOf, nameOf, type Standing } from './posting.js'
+import { postedView } from './views.js'
+
+type Held = Standing & { readonly product: ProductStatement }
+
+/** A bath met film: single-use volumes are gone, what is poured back is counted. */
+export async function useBath(context: Context, rooms: Rooms, asked: UseBath): Promise<Result<Posted>> {
+  const found = await holdingContainer(rooms, asked.container_id, 'container_id')
+  if (!found.ok) return found
+  const guarded = rightBottle(found.value, asked) ?? pouredBack(found.value, asked)
+  if (guarded !== null) return guarded
+  const takes = filmTakes(asked.film, found.value.product.family_capacity)
+  if (!takes.ok) return takes
+  const { container, product } = found.value
+  const poured = toLedger(asked.poured)
+  if (poured > container.held) return notEnough(found.value, asked.poured)
+  const at = happenedAt(context, asked.at, [container])
+  if (!at.ok) return at
+  const gone = isGone(found.value)
+  const lost = gone ? poured : lostOf(asked, product, toRolls(takes.value.met))
+  const leg =
+    gone || lost >= container.held
+      ? legOf(container, minus(shareOf(container, lost)))
+      : keptLeg(container, lost, takes.value)
+  const carries = gone || asked.over_count ? null : carriesOf(product, container.basis)
+  const { film, run_id, roll_ids } = asked
+  const rolls = toRolls(takes.value.met)
+  const amounts = { rolls, poured_ml: fromLedger(poured), lost_ml: fromLedger(lost) }
+  const booked = await book(context, rooms, {
+    at: at.value,
+    note: asked.note,
+    told: { kind: 'used', film, ...amounts, run_id, roll_ids },
+    legs: [leg],
+    ...(carries === null ? {} : { demands: { [container.id]: { carries } } }),
+  })
+  return booked.ok ? ok(await postedView(context, rooms, booked.value)) : booked
+}
+
+const keptLeg = (container: Held['container'], lost: number, takes: { met: number; worked: number }): Leg =>
+  legOf(container, { held: -lost, ...takes })
+
+/** What comes out of a package, and a bath that is used once, does not go back. */
+const isGone = ({ statement, product }: Held): boolean => statement.kind === 'package' || product.use === 'single-use'
+
+function lostOf(asked: UseBath, product: ProductStatement, rolls: number): number {
+  const perRoll = product.carried_out_ml_per_roll ?? CARRIED_OUT.perRoll
+  return Math.min(toLedger(asked.poured), toLedger(asked.lost ?? perRoll * rolls))
+}
+
+/** A bottle of another lot or another role than the person believes stops it: most spoilt film met the wrong bottle. */
+function rightBottle(found: Held, { lot_id, for_role }: UseBath): Result<never> | null {
+  const { lot, product } = found
+  if (lot_id !== null && lot_id !== (lot?.id ?? null))
+    return failed(problem('shelf.wrong-lot', { name: nameOf(found), code: lot?.code ?? '' }, 'lot_id'))
+  if (for_role !== null && for_role !== product.role)
+    return failed(
+      problem(
+        'shelf.wrong-role',
+        { name: nameOf(found), holds: product.name, role: product.role, wanted: for_role },
+        'for_role',
+      ),
+    )
+  return null
+}
+
+function pouredBack(found: Held, { back_into, container_id }: UseBath): Result<never> | null {
+  const name = nameOf(found)
+  if (isGone(found))
+    return back_into === null
+      ? null
+      : failed(problem('shelf.used-once', { name, product: found.product.name }, 'back_into'))
+  if (back_into === null) return failed(problem('shelf.back-where', { name }, 'back_into'))
+  return back_into === container_id ? null : failed(problem('shelf.back-into-other', { name }, 'back_into'))
+}
+
+const notEnough = (found: Held, wanted: number): Result<never> =>
+  failed(
+    problem(
+      'shelf.not-enough',
+      {
+        name: nameOf(found),
+        unit: found.container.unit === 'ml' ? 'mL' : 'g',
+        wanted,
+        held: fromLedger(found.container.held),
+      },
+      'poured',
+    ),
+  )
