@@ -20,11 +20,11 @@ export const paperProblems = {
   ),
   'paper.late': unusable(
     'runs#done-on-paper',
-    '{name} at {at} is {by} later than the sheet leads to expect. Is it written so?',
+    '{name} at {at} is {by} later than the sheet leads to expect. Look again; say so if it is written so.',
   ),
   'paper.early': unusable(
     'runs#done-on-paper',
-    '{name} at {at} is {by} earlier than the sheet leads to expect. Is it written so?',
+    '{name} at {at} is {by} earlier than the sheet leads to expect. Look again; say so if it is written so.',
   ),
   'paper.left-out': unusable('runs#done-on-paper', '{name} has a time and is said to be left out. Only one can be.'),
   'paper.not-a-box': unusable('runs#done-on-paper', '{name} has no box for this on the sheet.'),
