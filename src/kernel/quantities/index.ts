@@ -1,4 +1,13 @@
 export { readNumber } from './amount.js'
+export {
+  type Day,
+  earliestDay,
+  type PartialDay,
+  readDay,
+  readPartialDay,
+  writePartialDay,
+  YEARS,
+} from './day.js'
 export { readDuration, writeDuration, writeSpan } from './duration.js'
 export { readMass, writeMass } from './mass.js'
 export { RATIO_LIMITS, type Ratio, readRatio, writeRatio } from './ratio.js'

@@ -5,6 +5,7 @@ import type { Rooms } from '../store.js'
 import { keepTimes } from '../times/commands.js'
 import { newBench } from './bench.js'
 import { DEMO_BENCH, DEMO_THERMOMETERS, DEMO_TIMES } from './demo-data.js'
+import { furnishRolls } from './demo-rolls.js'
 import { furnishRuns } from './demo-runs.js'
 
 /** Makes the demo bench under the context's bench id; one that is there already is joined as it stands. */
@@ -20,7 +21,7 @@ export async function openDemo(context: Context, rooms: Rooms): Promise<Result<{
   return furnish(context, rooms)
 }
 
-/** Puts the invented times, thermometers and runs on a bench, by the same commands people use. */
+/** Puts the invented times, thermometers, runs and rolls on a bench, by the same commands people use. */
 async function furnish(context: Context, rooms: Rooms): Promise<Result<{ bench_id: string }>> {
   const times = await keepTimes(context, rooms, DEMO_TIMES)
   if (!times.ok) return times
@@ -34,7 +35,9 @@ async function furnish(context: Context, rooms: Rooms): Promise<Result<{ bench_i
   }
   const [first] = times.value.times
   const runs = first === undefined ? ok(null) : await furnishRuns(context, rooms, first.id)
-  return runs.ok ? ok({ bench_id: context.bench }) : runs
+  if (!runs.ok) return runs
+  const rolls = await furnishRolls(context, rooms)
+  return rolls.ok ? ok({ bench_id: context.bench }) : rolls
 }
 
 /** Removes the demo bench with everything on it. */

@@ -5,7 +5,7 @@ import type { Rooms } from '../store.js'
 import { freshNumbers, numberFromBlock } from './numbers.js'
 import type { RollNumber, RollRecord, RollRevision } from './port.js'
 import { checkRoll } from './rules.js'
-import { viewOf } from './shape.js'
+import { freshView, viewOf } from './shape.js'
 
 export const WHAT = 'roll'
 
@@ -41,7 +41,7 @@ export async function takeInRolls(
     await rooms.feed.tell({ kind: 'rolls', subject: roll.id }, context.clock.now())
     rolls.push(roll)
   }
-  return ok({ rolls: rolls.map((roll) => viewOf(roll, [])) })
+  return ok({ rolls: rolls.map(freshView) })
 }
 
 type New = Pick<RollRecord, 'number' | 'statement' | 'twin' | 'orderId'>
@@ -140,5 +140,4 @@ export async function undoRoll(context: Context, rooms: Rooms, id: string, seen:
   return shown(rooms, await nextRevision(context, rooms, roll.value, made))
 }
 
-const shown = async (rooms: Rooms, roll: RollRecord): Promise<Result<View>> =>
-  ok(viewOf(roll, await rooms.rolls.events([roll.id])))
+const shown = async (rooms: Rooms, roll: RollRecord): Promise<Result<View>> => ok(await viewOf(rooms, roll))

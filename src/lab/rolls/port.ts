@@ -94,6 +94,8 @@ export interface RollsPort {
   /** A further revision of a roll that is held, and the roll as it then stands. */
   revise(roll: RollRecord, revision: RollRevision): Promise<void>
   revision(rollId: string, revision: number): Promise<RollRevision | null>
+  /** All that was said of a roll, oldest first. */
+  revisions(rollId: string): Promise<RollRevision[]>
   /** A step of a roll that is held, and where it then is. */
   addEvent(event: RollEvent, whereabouts: Whereabouts): Promise<void>
   /** Oldest first. */

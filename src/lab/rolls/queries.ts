@@ -9,14 +9,14 @@ import { summaryOf, viewOf } from './shape.js'
 export async function getRoll(rooms: Rooms, id: string): Promise<Result<View>> {
   const roll = await rooms.rolls.roll(id)
   if (roll === null) return failed(problem('record.not-found', { what: 'roll', id }))
-  return ok(viewOf(roll, await rooms.rolls.events([id])))
+  return ok(await viewOf(rooms, roll))
 }
 
 /** A roll by the number on its sticker, as it is typed: capitals and spaces do not matter. */
 export async function rollByNumber(rooms: Rooms, number: string): Promise<Result<View>> {
   const roll = await rooms.rolls.byNumber(number.trim())
   if (roll === null) return failed(problem('roll.number-unknown', { number }))
-  return ok(viewOf(roll, await rooms.rolls.events([roll.id])))
+  return ok(await viewOf(rooms, roll))
 }
 
 const AFTER = /^(\d+)-(\d+)$/

@@ -1,6 +1,7 @@
 import { instantText } from '../../kernel/index.js'
 import type { RollEvent as EventView, RollSummary, RollRecord as View } from '../../wire/index.js'
-import type { RollEvent, RollRecord } from './port.js'
+import type { Rooms } from '../store.js'
+import type { RollEvent, RollRecord, RollRevision } from './port.js'
 
 export const summaryOf = (roll: RollRecord): RollSummary => ({
   ...roll.statement,
@@ -34,7 +35,25 @@ const historyOf = (events: readonly RollEvent[]): EventView[] =>
         },
   )
 
-export const viewOf = (roll: RollRecord, events: readonly RollEvent[]): View => ({
+const revisionsOf = (revisions: readonly RollRevision[]): View['revisions'] =>
+  revisions.map(({ revision, savedAt, savedBy, orderId, statement }) => ({
+    revision,
+    at: instantText(savedAt),
+    by: savedBy,
+    order_id: orderId,
+    statement,
+  }))
+
+/** A roll that was just taken in: nothing has happened to it yet. */
+export const freshView = (roll: RollRecord): View => {
+  const { id, revision, takenInAt, takenInBy, orderId, statement } = roll
+  const first = { rollId: id, revision, savedAt: takenInAt, savedBy: takenInBy, orderId, batchId: null, statement }
+  return { ...summaryOf(roll), history: [], revisions: revisionsOf([first]) }
+}
+
+/** A roll with its way and all that was said of it. */
+export const viewOf = async (rooms: Rooms, roll: RollRecord): Promise<View> => ({
   ...summaryOf(roll),
-  history: historyOf(events.filter((event) => event.rollId === roll.id)),
+  history: historyOf(await rooms.rolls.events([roll.id])),
+  revisions: revisionsOf(await rooms.rolls.revisions(roll.id)),
 })

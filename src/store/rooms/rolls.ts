@@ -81,7 +81,7 @@ function numbersOf(db: Db, bench: string): Numbers {
   }
 }
 
-type Way = Pick<RollsPort, 'revise' | 'revision' | 'addEvent' | 'events' | 'batch'>
+type Way = Pick<RollsPort, 'revise' | 'revision' | 'revisions' | 'addEvent' | 'events' | 'batch'>
 
 function wayOf(db: Db, bench: string): Way {
   const revisions = () => db.selectFrom('roll_revisions').selectAll().where('bench_id', '=', bench)
@@ -99,6 +99,10 @@ function wayOf(db: Db, bench: string): Way {
     async revision(rollId, revision) {
       const row = await revisions().where('roll_id', '=', rollId).where('revision', '=', revision).executeTakeFirst()
       return row ? revisionRecord(row) : null
+    },
+    async revisions(rollId) {
+      const rows = await revisions().where('roll_id', '=', rollId).orderBy('revision').execute()
+      return rows.map(revisionRecord)
     },
     async addEvent(event, { state, stateAt, runId, hook }) {
       await db.insertInto('roll_events').values(rollEventRow(bench, event)).execute()

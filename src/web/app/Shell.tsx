@@ -1,11 +1,12 @@
 import type { ReactNode } from 'react'
-import { useToday } from '../shared/api/index.js'
+import { useRollsHere, useToday } from '../shared/api/index.js'
 import { Link } from '../shared/navigation/index.js'
 import { BenchLine } from './BenchLine.js'
 import type { Section } from './route-table.js'
 
 const PLACES: readonly { section: Section; href: string; name: string }[] = [
   { section: 'today', href: '/', name: 'Today' },
+  { section: 'rolls', href: '/rolls', name: 'Rolls' },
   { section: 'runs', href: '/runs', name: 'Runs' },
   { section: 'shelf', href: '/shelf', name: 'Shelf' },
   { section: 'times', href: '/times', name: 'Times' },
@@ -45,7 +46,12 @@ export function Shell({ section, bare = false, children }: ShellProps) {
 
 function Rail({ section }: { section: Section | null }) {
   const counts = useToday().data?.counts
-  const count: Partial<Record<Section, number | undefined>> = { shelf: counts?.thermometers, times: counts?.times }
+  const rolls = useRollsHere().data
+  const count: Partial<Record<Section, number | undefined>> = {
+    rolls,
+    shelf: counts?.thermometers,
+    times: counts?.times,
+  }
   return (
     <nav className="rail" aria-label="Sections">
       <p className="mark">Wetside</p>

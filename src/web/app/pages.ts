@@ -8,6 +8,7 @@ const shelf = () => import('../sections/shelf/index.js')
 const runs = () => import('../sections/runs/index.js')
 const atTheSink = () => import('../sections/runs/sink.js')
 const paper = () => import('../sections/runs/paper/index.js')
+const rolls = () => import('../sections/rolls/index.js')
 const lists = () => import('../sections/lists/index.js')
 const house = () => import('../sections/house/index.js')
 
@@ -34,6 +35,13 @@ export const pages: Record<PageName, PageComponent> = {
   thermometer: page(shelf, (section) => section.ThermometerPage),
   'thermometer-edit': page(shelf, (section) => section.EditThermometerPage),
   'class-set': page(shelf, (section) => section.ClassSetPage),
+  rolls: page(rolls, (section) => section.RollsPage),
+  'roll-new': page(rolls, (section) => section.NewRollPage),
+  'rolls-many': page(rolls, (section) => section.ManyPage),
+  orders: page(rolls, (section) => section.OrdersPage),
+  order: page(rolls, (section) => section.OrderPage),
+  roll: page(rolls, (section) => section.RollPage),
+  'roll-edit': page(rolls, (section) => section.EditRollPage),
   runs: page(runs, (section) => section.RunsPage),
   'run-new': page(runs, (section) => section.NewRunPage),
   lists: page(lists, (section) => section.ListsPage),

@@ -1,6 +1,13 @@
 /** Every page of the program: its path, its name, and the section that is marked in the rail. */
 export const routeTable = [
   { page: 'today', path: '/', section: 'today' },
+  { page: 'rolls', path: '/rolls', section: 'rolls' },
+  { page: 'roll-new', path: '/rolls/new', section: 'rolls' },
+  { page: 'rolls-many', path: '/rolls/several', section: 'rolls' },
+  { page: 'orders', path: '/rolls/orders', section: 'rolls' },
+  { page: 'order', path: '/rolls/orders/:id', section: 'rolls' },
+  { page: 'roll', path: '/rolls/:id', section: 'rolls' },
+  { page: 'roll-edit', path: '/rolls/:id/edit', section: 'rolls' },
   { page: 'shelf', path: '/shelf', section: 'shelf' },
   { page: 'thermometer-new', path: '/shelf/thermometers/new', section: 'shelf' },
   { page: 'thermometer', path: '/shelf/thermometers/:id', section: 'shelf' },

@@ -104,7 +104,20 @@ export const RollSummary = z
     hook: z.string(),
   })
   .meta({ id: 'RollSummary' })
-export const RollRecord = RollSummary.extend({ history: z.array(RollEvent) }).meta({ id: 'RollRecord' })
+/** What was said of a roll at one time; every correction is a further one, and the old ones stay. */
+export const RollRevision = z
+  .object({
+    revision: Revision,
+    at: InstantText,
+    by: z.string(),
+    order_id: Id.nullable(),
+    statement: z.object(statement),
+  })
+  .meta({ id: 'RollRevision' })
+export const RollRecord = RollSummary.extend({
+  history: z.array(RollEvent),
+  revisions: z.array(RollRevision).describe('All that was said of it, oldest first; the last one stands.'),
+}).meta({ id: 'RollRecord' })
 export const RollRecords = z.object({ rolls: z.array(RollRecord) }).meta({ id: 'RollRecords' })
 export const RollSummaries = z
   .object({ rolls: z.array(RollSummary), found: z.int(), next: z.string().nullable() })

@@ -10,6 +10,7 @@ import { pasteWords } from './paste.js'
 import { planWords } from './plan.js'
 import { cardWords, graphWords } from './print.js'
 import { rollsWords } from './rolls.js'
+import { rollsPagesWords } from './rolls-pages.js'
 import { benchSheetWords, runRecordWords } from './run-paper.js'
 import { shelfPagesWords } from './shelf-pages.js'
 import { temperWords } from './temper.js'
@@ -49,4 +50,5 @@ export const deskWords = {
   ...washWords,
   ...wasteWords,
   ...rollsWords,
+  ...rollsPagesWords,
 } as const

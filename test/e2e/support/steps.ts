@@ -12,7 +12,10 @@ export async function headed(page: Page, words: string | RegExp): Promise<void> 
 }
 
 /** By the rail or the tabs. */
-export async function goTo(page: Page, section: 'Today' | 'Runs' | 'Shelf' | 'Times' | 'House'): Promise<void> {
+export async function goTo(
+  page: Page,
+  section: 'Today' | 'Rolls' | 'Runs' | 'Shelf' | 'Times' | 'House',
+): Promise<void> {
   await page.getByRole('navigation', { name: 'Sections' }).getByRole('link', { name: section }).click()
 }
 

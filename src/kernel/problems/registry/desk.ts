@@ -1,5 +1,7 @@
 import { bathsProblems } from './baths.js'
+import { datesProblems } from './dates.js'
 import { houseProblems } from './house.js'
+import { intakeProblems } from './intake.js'
 import { interfaceProblems } from './interface.js'
 import { negativesProblems } from './negatives.js'
 import { paperProblems } from './paper.js'
@@ -13,6 +15,8 @@ export const deskProblems = {
   ...rollsProblems,
   ...paperProblems,
   ...shelfProblems,
+  ...datesProblems,
+  ...intakeProblems,
   ...negativesProblems,
   ...houseProblems,
   ...interfaceProblems,

@@ -1300,10 +1300,33 @@ export type RollRecord = {
   run_id: Id | null
   hook: string
   history: RollEvent[]
+  revisions: RollRevision[]
 }
 
 export type RollRecords = {
   rolls: RollRecord[]
+}
+
+export type RollRevision = {
+  revision: number
+  at: Instant
+  by: string
+  order_id: Id | null
+  statement: {
+    film: string
+    process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+    format: '110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'
+    frames: number | null
+    sheets: number
+    whose: string | null
+    exposure_index: number | null
+    treatment: Treatment
+    exposed: PartialDate | null
+    expired_since: PartialDate | null
+    remarks: Array<'found' | 'expired' | 'infrared' | 'carbon-backing' | 'chromogenic'>
+    due: LocalDate | null
+    note: string
+  }
 }
 
 export type RollSearch = {

@@ -2,9 +2,16 @@ export * from './client.js'
 export { useFeed } from './feed.js'
 export { sendBackup } from './files.js'
 export {
+  ROLLS_HERE,
   useBench,
   useDevices,
+  useOrder,
+  useOrders,
   useRecipes,
+  useRoll,
+  useRolls,
+  useRollsHere,
+  useRollViews,
   useRun,
   useRuns,
   useThermometers,

@@ -1,9 +1,12 @@
-import { type QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
+import { keepPreviousData, type QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query'
 import * as client from './client.js'
 
 /** What is kept in the page, by the kind that the live feed names. */
-export const KINDS = ['times', 'thermometers', 'bench', 'devices', 'runs', 'recipes'] as const
+export const KINDS = ['times', 'thermometers', 'bench', 'devices', 'runs', 'recipes', 'rolls', 'orders'] as const
 export type Kind = (typeof KINDS)[number]
+
+/** States in which a roll is on the bench. */
+export const ROLLS_HERE = ['taken-in', 'loaded', 'developed', 'hung', 'sleeved', 'scanned'] as const
 
 export const useBench = () => useQuery({ queryKey: ['bench'], queryFn: client.getBench })
 export const useToday = () => useQuery({ queryKey: ['today'], queryFn: client.today })
@@ -25,10 +28,33 @@ export const useRuns = (query: client.ListRunsQuery) =>
   useQuery({ queryKey: ['runs', query], queryFn: () => client.listRuns(query) })
 export const useRun = (id: string) => useQuery({ queryKey: ['runs', id], queryFn: () => client.getRun(id) })
 
+/** Rolls as they are looked for, a page of the list at a time. */
+export const useRolls = (asked: client.FindRollsInput) =>
+  useQuery({
+    queryKey: ['rolls', 'found', asked],
+    queryFn: () => client.findRolls(asked),
+    placeholderData: keepPreviousData,
+  })
+/** How many rolls are on the bench: neither handed back nor gone. */
+export const useRollsHere = () =>
+  useQuery({
+    queryKey: ['rolls', 'here'],
+    queryFn: () => client.findRolls({ look: { state: [...ROLLS_HERE] }, most: 1 }),
+    select: ({ found }) => found,
+  })
+export const useRoll = (id: string) => useQuery({ queryKey: ['rolls', id], queryFn: () => client.getRoll(id) })
+export const useRollViews = () =>
+  useQuery({ queryKey: ['rolls', 'views'], queryFn: client.listViews, select: ({ views }) => views })
+export const useOrders = () =>
+  useQuery({ queryKey: ['orders'], queryFn: client.listOrders, select: ({ orders }) => orders })
+export const useOrder = (id: string) => useQuery({ queryKey: ['orders', id], queryFn: () => client.getOrder(id) })
+
 /** Makes the page look again at what changed; Today tells of everything. */
 export async function refresh(queries: QueryClient, kinds: readonly Kind[]): Promise<void> {
-  const changed = [...(kinds.includes('bench') ? KINDS : kinds), 'today']
-  await Promise.all(changed.map((kind) => lookAgain(queries, kind)))
+  // What is done to a roll shows on the order that it belongs to.
+  const beside = kinds.includes('rolls') ? ['orders', 'today'] : ['today']
+  const changed = new Set([...(kinds.includes('bench') ? KINDS : kinds), ...beside])
+  await Promise.all([...changed].map((kind) => lookAgain(queries, kind)))
 }
 
 /**

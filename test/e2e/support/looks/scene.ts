@@ -5,7 +5,7 @@ import type { Scene } from './kinds.js'
 
 type Kept = { readonly id: string; readonly name?: string; readonly state?: string }
 
-type Kind = 'times' | 'thermometers' | 'runs'
+type Kind = 'times' | 'thermometers' | 'runs' | 'orders' | 'rolls'
 
 /** The address of something that was never kept. */
 const NOBODY = '00000000-0000-7000-8000-000000000000'
@@ -13,7 +13,9 @@ const NOBODY = '00000000-0000-7000-8000-000000000000'
 /** A scene on a page; `bare` where nothing can be asked for, as nothing is kept or the server is away. */
 export function sceneOn(page: Page, { open, printed }: ReturnType<typeof bench>, { bare }: { bare: boolean }): Scene {
   const kept = async (kind: Kind): Promise<readonly Kept[]> => {
-    const answer = (await (await page.request.get(`/api/${kind}`)).json()) as Record<typeof kind, Kept[]>
+    const asked =
+      kind === 'rolls' ? page.request.post('/api/rolls/find', { data: {} }) : page.request.get(`/api/${kind}`)
+    const answer = (await (await asked).json()) as Record<typeof kind, Kept[]>
     return answer[kind]
   }
   const first = async (kind: Kind, state?: string) =>
@@ -28,6 +30,8 @@ export function sceneOn(page: Page, { open, printed }: ReturnType<typeof bench>,
       [':thermometer', 'thermometers', undefined],
       [':run', 'runs', 'planned'],
       [':ended', 'runs', 'finished'],
+      [':roll', 'rolls', 'taken-in'],
+      [':order', 'orders', undefined],
     ] as const)
       if (new RegExp(`${word}\\b`).test(whole))
         whole = whole.replace(new RegExp(`${word}\\b`), await first(kind, state))

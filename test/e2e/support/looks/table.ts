@@ -3,6 +3,7 @@ import { sees } from '../steps.js'
 import { houseRows } from './house.js'
 import { at, type Look, NO_ANSWER, type Row, type State } from './kinds.js'
 import { listsRows } from './lists.js'
+import { rollsRows } from './rolls.js'
 import { runsRows } from './runs.js'
 import { shelfRows } from './shelf.js'
 import { timesRows } from './times.js'
@@ -54,6 +55,7 @@ export const LOOKS: Readonly<Record<PageName | 'not-found' | 'not-paired', Row>>
   ...shelfRows,
   ...timesRows,
   ...runsRows,
+  ...rollsRows,
   ...listsRows,
   ...houseRows,
   'not-found': notFound,

@@ -1,0 +1,5 @@
+export { readDue, readExpired, readExposed, readProcess } from './cell.js'
+export { readFormat, writeFormat } from './format.js'
+export { type ReadLine, readRollList, rollOf } from './list.js'
+export type { Known, TakenFormat, TakenProcess, TakenRemark, TakenRoll, Wanted } from './taken.js'
+export { readIndex, readWanted } from './wanted.js'

@@ -1,0 +1,28 @@
+import { say } from '../../../../words/index.js'
+import { useBench } from '../../../shared/api/index.js'
+import { Link } from '../../../shared/navigation/index.js'
+import { ButtonLink, OpenDemo, useWriter } from '../../../shared/ui/index.js'
+
+/** Before there is a roll: how one comes in, and where a look at a full bench can be had. */
+export function NoRolls() {
+  const writer = useWriter()
+  const own = useBench().data?.kind === 'own'
+  return (
+    <div className="teach">
+      <p className="lead">
+        <strong>{say('rolls.none', {}, writer)}</strong> {say('rolls.none.how', {}, writer)}
+      </p>
+      <p>{say('rolls.none.many', {}, writer)}</p>
+      <p className="row">
+        <ButtonLink href="/rolls/several">Take in several</ButtonLink>
+        <Link href="/rolls?state=all">Look among all rolls</Link>
+      </p>
+      {own && (
+        <div className="row">
+          <p>{say('times.none.look', {}, writer)}</p>
+          <OpenDemo />
+        </div>
+      )}
+    </div>
+  )
+}

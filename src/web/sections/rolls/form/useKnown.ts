@@ -1,0 +1,17 @@
+import { useQuery } from '@tanstack/react-query'
+import { nameKey } from '../../../../kernel/index.js'
+import type { Known } from '../../../../planning/index.js'
+import { listFilms } from '../../../shared/api/index.js'
+import { useTodayHere } from '../today.js'
+
+/** What the bench knows beside what is typed: the day, and the chemistry of the films it keeps. */
+export function useKnown(): Known & { films: readonly string[] } {
+  const today = useTodayHere()
+  const films = useQuery({ queryKey: ['rolls', 'films'], queryFn: listFilms }).data?.films ?? []
+  const standing = films.filter(({ removed }) => !removed)
+  return {
+    today,
+    films: standing.map(({ name }) => name),
+    processOf: (film) => standing.find(({ name }) => nameKey(name) === nameKey(film))?.process,
+  }
+}
