@@ -1,18 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { expectOk, idsFrom, SeededRandom, SetClock } from '../../src/kernel/index.js'
-import {
-  type Context,
-  findRolls,
-  listOrders,
-  listThermometers,
-  listTimes,
-  type Rooms,
-  type Store,
-  type TimeRecord,
-} from '../../src/lab/index.js'
-import { type OrderRecord, type RollSummaries, schemas } from '../../src/wire/index.js'
+import { listThermometers, listTimes, type Store, type TimeRecord } from '../../src/lab/index.js'
+import { schemas } from '../../src/wire/index.js'
 import { END, START } from './calendar.js'
-import { type LogEntry, OWNER } from './darkroom.js'
+import type { LogEntry } from './darkroom.js'
 import { backupOf, onlyBench, withTwoYears } from './fixture.js'
 
 const SEED = 2024
@@ -36,28 +26,12 @@ function watched(store: Store, refusedBefore: readonly boolean[], traces: string
   return { ...store, write }
 }
 
-/** All of them, a page at a time, as the list of the web does it. */
-async function everyRoll(rooms: Rooms, bench: string): Promise<RollSummaries['rolls']> {
-  const clock = new SetClock(END)
-  const reader: Context = { actor: OWNER, bench, clock, ids: idsFrom(clock, new SeededRandom(SEED)) }
-  const found: RollSummaries['rolls'] = []
-  let after: string | null = null
-  do {
-    const page: RollSummaries = expectOk(await findRolls(reader, rooms, schemas.FindRolls.parse({ after, most: 97 })))
-    found.push(...page.rolls)
-    after = page.next
-  } while (after !== null)
-  return found
-}
-
 describe('the two-year bench', () => {
   let log: readonly LogEntry[]
   let times: TimeRecord[]
   let lines: string[]
   let shown: Awaited<ReturnType<typeof listTimes>>
   let kit: Awaited<ReturnType<typeof listThermometers>>
-  let rolls: RollSummaries['rolls']
-  let orders: OrderRecord[]
   beforeAll(() =>
     withTwoYears(SEED, async (furnished) => {
       const { store } = furnished
@@ -67,8 +41,6 @@ describe('the two-year bench', () => {
         times = await rooms.times.all()
         shown = await listTimes(rooms)
         kit = await listThermometers(rooms)
-        rolls = await everyRoll(rooms, await onlyBench(store))
-        orders = (await listOrders(rooms)).orders
       })
     }),
   )
@@ -129,29 +101,6 @@ describe('the two-year bench', () => {
     expect(toItself.some(({ withdrawn }) => withdrawn)).toBe(true)
   })
 
-  it('holds six hundred rolls, no number twice, with what became of them', () => {
-    expect(rolls).toHaveLength(600)
-    expect(new Set(rolls.map(({ number }) => number)).size).toBe(600)
-    const count = (state: string) => rolls.filter((roll) => roll.state === state).length
-    const states = ['taken-in', 'loaded', 'sleeved', 'handed-back', 'lost', 'ruined'].map((state) => [
-      state,
-      count(state),
-    ])
-    expect(Object.fromEntries(states)).toEqual({
-      'taken-in': 12,
-      loaded: 12,
-      sleeved: 288,
-      'handed-back': 278,
-      lost: 5,
-      ruined: 5,
-    })
-    expect(rolls.filter(({ film }) => film === 'Tam 100')).toHaveLength(5)
-    expect(orders).toHaveLength(50)
-    expect(orders.filter(({ counted_out }) => counted_out !== null)).toHaveLength(48)
-    expect(orders.every((order) => order.rolls.length === order.counted_in)).toBe(true)
-    expect(schemas.OrderRecords.parse({ orders })).toEqual({ orders })
-  })
-
   it('is what the interface would take and give', () => {
     expect(schemas.TimeRecords.parse(shown)).toEqual(shown)
     expect(schemas.ThermometerRecords.parse(kit)).toEqual(kit)
@@ -171,26 +120,11 @@ describe('the two-year bench', () => {
       [
         'done',
         'house.pairing-code-wrong',
-        'order.count-mismatch',
-        'order.has-rolls',
-        'order.not-developed',
-        'order.nothing-here',
         'record.changed-meanwhile',
         'record.name-taken',
         'record.not-found',
         'record.removed',
         'request.invalid',
-        'roll.chromogenic-is-colour',
-        'roll.ended',
-        'roll.frames-of-135-only',
-        'roll.not-forwards',
-        'roll.nothing-to-undo',
-        'roll.push-to-own-index',
-        'roll.reason-missing',
-        'roll.sheets-of-sheets-only',
-        'roll.step-before-last',
-        'roll.step-in-future',
-        'roll.went-on',
         'thermometer.bad-scale',
         'thermometer.check-withdrawn',
         'thermometer.class-set-too-small',
