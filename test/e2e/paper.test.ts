@@ -36,7 +36,7 @@ async function typeIn(size: Size, film: string) {
 
 async function whatCannotBe(page: Page) {
   await box(page, 'Developer out at').fill('13:50:00')
-  await sees(page, /Developer cannot have been poured out at 13:50:00: it went in|Developer out at 13:50:00 is/)
+  await sees(page, /Developer out at 13:50:00 would be before Zero at 14:00:00/)
 }
 
 /** Half an hour late is possible, so it is asked about; the right time ends the question. */

@@ -1,5 +1,5 @@
 import { drawnToward } from '../../../science/index.js'
-import type { Bath, Laid, Recipe, Room, TankPlan } from '../../../score/index.js'
+import { type Bath, type Laid, type Recipe, type Room, seriesOf, type TankPlan } from '../../../score/index.js'
 import { type Code, say, type Writer } from '../../../words/index.js'
 import type { RunSummary } from '../../shared/api/index.js'
 
@@ -30,7 +30,9 @@ export function pullOf({ temperature, timeConstant }: Room, bath: Laid): number 
 /** The baths whose temperature is worth measuring before the pour: one of each kind, washes as one. */
 export function measuredBaths(recipe: Recipe): Bath[] {
   const baths = recipe.steps.filter((step): step is Bath => step.step === 'bath')
-  return baths.filter(
-    (bath, i) => bath.time.law !== 'by-developing-time' && baths.findIndex(({ kind }) => kind === bath.kind) === i,
-  )
+  return baths
+    .filter(
+      (bath, i) => bath.time.law !== 'by-developing-time' && baths.findIndex(({ kind }) => kind === bath.kind) === i,
+    )
+    .map((bath) => ({ ...bath, name: seriesOf(bath.name) }))
 }
