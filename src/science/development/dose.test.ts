@@ -31,6 +31,11 @@ describe('dose', () => {
     expect(result.meanRate).toBeCloseTo(2.5, 10)
   })
 
+  it('comes to an end where two readings are the least time apart that a number can hold', () => {
+    const { equivalent } = expectOk(dose(one, course([0, 18], [5e-324, 26], [1e-300, 24], [300, 24])))
+    expect(equivalent).toBeCloseTo(300 * 2.5 ** 0.4, 6)
+  })
+
   it('says what its warmest and coldest moment call for', () => {
     const assumed = basisOf([[20, 600]])
     const { warnings, equivalent } = expectOk(dose(assumed, course([0, 20], [300, 28])))

@@ -58,9 +58,10 @@ export function equivalentOf(basis: TimeBasis, stretch: Stretch, duration = stre
   if (!(duration > 0)) return 0
   const { lnTime } = curveOf(basis)
   const lnReference = Math.log(basis.reference.time)
-  const perSecond = (stretch.to - stretch.from) / stretch.duration
-  const rate = (second: number): number => Math.exp(lnReference - lnTime(stretch.from + perSecond * second))
-  const change = Math.abs(lnTime(stretch.from + perSecond * duration) - lnTime(stretch.from))
+  // The part of the stretch, not degrees per second: these have no end when two readings are next to no time apart.
+  const temperatureAt = (second: number) => stretch.from + (stretch.to - stretch.from) * (second / stretch.duration)
+  const rate = (second: number): number => Math.exp(lnReference - lnTime(temperatureAt(second)))
+  const change = Math.abs(lnTime(temperatureAt(duration)) - lnTime(stretch.from))
   if (change < SMALL_CHANGE) return integrate(rate, 0, duration, 4)
   const parts = Math.ceil(change / MOST_CHANGE)
   let total = 0
