@@ -76,6 +76,9 @@ it.each<Size>(['phone', 'laptop'])(
     await sees(page, /^Developer came out .* late/)
     await page.getByRole('button', { name: 'Undo' }).click()
     await sees(page, 'What was typed in is taken back; the form still has it.')
-    await expect.poll(() => page.getByText(/^Developer came out .* late/).count()).toBe(0)
+    await page
+      .getByText(/^Developer came out .* late/)
+      .first()
+      .waitFor({ state: 'hidden' })
   },
 )
