@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import { failed, ok, type Result } from '../kernel/index.js'
 import type { published } from '../wire/index.js'
+import { listText } from './lists.js'
 import { usage } from './output.js'
 
 type Published = typeof published
@@ -18,7 +19,16 @@ export async function jsonIn<Shape extends keyof Published>(
   return jsonAs(text, name, wire.published[shape]) as Result<z.output<Published[Shape]>>
 }
 
-/** The same of any shape that is at hand. */
+/** The question that a file, or standard input as `-`, holds as JSON and as nothing else. */
+export async function questionIn<Shape extends keyof Published>(
+  file: string,
+  shape: Shape,
+): Promise<Result<z.output<Published[Shape]>>> {
+  const text = await listText(file)
+  return text.ok ? jsonIn(text.value, 'the question', shape) : text
+}
+
+/** A text as JSON of any shape that is at hand. */
 export function jsonAs<Shape extends z.ZodType>(text: string, name: string, shape: Shape): Result<z.output<Shape>> {
   const json = parsed(text)
   if (json === undefined) return failed(usage(`${name} is not JSON: ${JSON.stringify(text.trim().slice(0, 40))}.`))

@@ -88,6 +88,43 @@ describe('--json prints what its published schema says', () => {
   })
 })
 
+describe('asked in JSON or by options it is one answer', () => {
+  const ZONES = '0.02 0.11 0.21 0.34 0.48 0.62 0.76 0.97 1.18'
+  const cases: [argv: string[], input: string, question: object][] = [
+    [
+      ['density', '--enlarger', '10=13', '--read', '0.085', '--read', '0.12', '--known', '0.085=0.10'],
+      '',
+      {
+        enlarger: [{ blank_s: 10, matched_s: 13 }],
+        read: [0.085, 0.12],
+        known: [{ read: 0.085, true: 0.1 }],
+      },
+    ],
+    [['zones'], '', {}],
+    [['zones', '--model', 'flare', '--range', '0.8'], '', { model: 'flare', density_range: 0.8 }],
+    [['zones', '--gradient', '0.5'], '', { gradient: 0.5 }],
+    [
+      ['zones', '-', '--from', '2', '--to', '7'],
+      ZONES,
+      { densities: ZONES.split(' ').map(Number), from_zone: 2, to_zone: 7 },
+    ],
+    [
+      ['range', '--subject', '160', '--flare', '1.5', '--gradient', '0.6', '--from', '0.4', '--to', '1.4'],
+      '',
+      { subject: 160, flare: 1.5, gradient: 0.6, from_density: 0.4, to_density: 1.4 },
+    ],
+    [['range', '--gradient', '0.6', '--paper', '2.5'], '', { gradient: 0.6, paper_gradient: 2.5 }],
+  ]
+  it.each(cases)('%j', async (argv, input, question) => {
+    const [name = ''] = argv
+    for (const way of [['--json'], ['--explain']]) {
+      const asked = await command([...argv, ...way], input)
+      expect(asked.code).toBe(0)
+      expect(await command([name, '-', ...way], JSON.stringify(question))).toEqual(asked)
+    }
+  })
+})
+
 describe('the answers agree with each other', () => {
   it('a time in either unit is the same', async () => {
     const seconds = async (...argv: string[]) =>

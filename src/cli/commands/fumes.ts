@@ -13,9 +13,8 @@ import {
 import type { FumesAnswer, FumesQuestion } from '../../wire/index.js'
 import { say, type Writer, writerFor } from '../../words/index.js'
 import { tellWorked } from '../answer.js'
-import { jsonIn } from '../asked.js'
+import { jsonIn, questionIn } from '../asked.js'
 import { volumesOf } from '../baths/quantities.js'
-import { listText } from '../lists.js'
 import { numbersOf } from '../options.js'
 import { type Common, type Output, refuse, unitsOf, usage } from '../output.js'
 
@@ -31,14 +30,10 @@ export interface FumesOptions extends Common {
 export async function fumes(file: string | undefined, options: FumesOptions, output: Output): Promise<number> {
   const units = unitsOf(options)
   // Without a file nothing is read: the question is asked by options.
-  const text = file === undefined ? ok(null) : await listText(file)
-  if (!text.ok) return refuse(output, text.problem, options)
-  const question = text.value === null ? await asked(options, units) : await fromJson(text.value)
+  const question = file === undefined ? await asked(options, units) : await questionIn(file, 'fumes-question')
   if (!question.ok) return refuse(output, question.problem, options)
   return tellWorked(viewOf(question.value, writerFor(units)), options, output)
 }
-
-const fromJson = (text: string) => jsonIn(text, 'the question', 'fumes-question')
 
 async function asked(options: FumesOptions, system: UnitSystem): Promise<Result<FumesQuestion>> {
   const volumes = volumesOf(options, ['bath', 'acid'], system)
@@ -48,11 +43,13 @@ async function asked(options: FumesOptions, system: UnitSystem): Promise<Result<
   const { sulfite, percent, room } = numbers.value
   if (sulfite === undefined || volumes.value.acid === undefined)
     return failed(usage('Say the sulfite of the bath and the acid poured in: --sulfite 100 --acid 500mL.'))
-  return fromJson(
+  return jsonIn(
     JSON.stringify({
       ...{ sulfite_g_per_l: sulfite, bath_ml: volumes.value.bath, acid_ml: volumes.value.acid },
       ...{ acid_percent: percent, room_m3: room },
     }),
+    'the question',
+    'fumes-question',
   )
 }
 

@@ -1,14 +1,14 @@
-import { failed, ok, type Result } from '../../kernel/index.js'
+import { andThen, failed, ok, type Result } from '../../kernel/index.js'
 import { gradeFor, printGamma, rangeAtFilm, roomBetween } from '../../science/index.js'
-import type { RangeAnswer } from '../../wire/index.js'
+import type { RangeAnswer, RangeQuestion } from '../../wire/index.js'
 import { say, type WorkingLine, type Writer, writerFor } from '../../words/index.js'
 import { tellWorked } from '../answer.js'
+import { questionIn } from '../asked.js'
 import { numbersOf } from '../options.js'
-import { type Common, type Output, refuse, unitsOf, usage } from '../output.js'
+import { type Common, type Output, unitsOf, usage } from '../output.js'
 
 const NAMES = ['subject', 'flare', 'gradient', 'from', 'to', 'paper'] as const
 export interface RangeOptions extends Common, Partial<Record<(typeof NAMES)[number], string>> {}
-type Numbers = Readonly<Partial<Record<(typeof NAMES)[number], number>>>
 
 /** One thing that can be said from the numbers given. */
 interface Part {
@@ -18,40 +18,48 @@ interface Part {
 }
 
 /** Prints how the range of a subject goes through lens, film and paper, as far as the numbers given reach. */
-export async function range(options: RangeOptions, output: Output): Promise<number> {
-  const writer = writerFor(unitsOf(options))
+export async function range(file: string | undefined, options: RangeOptions, output: Output): Promise<number> {
+  const question = file === undefined ? asked(options) : await questionIn(file, 'range-question')
+  return tellWorked(
+    andThen(question, (one) => answered(one, writerFor(unitsOf(options)))),
+    options,
+    output,
+  )
+}
+
+function asked(options: RangeOptions): Result<RangeQuestion> {
   const numbers = numbersOf(options, NAMES)
-  if (!numbers.ok) return refuse(output, numbers.problem, options)
-  const parts = partsOf(numbers.value, writer)
-  if (!parts.ok) return refuse(output, parts.problem, options)
-  const view: RangeAnswer = {
+  if (!numbers.ok) return numbers
+  const { from: from_density, to: to_density, paper: paper_gradient, flare = 0, ...light } = numbers.value
+  return ok({ flare, from_density, to_density, paper_gradient, ...light })
+}
+
+function answered(question: RangeQuestion, writer: Writer): Result<RangeAnswer> {
+  const parts: Part[] = []
+  for (const step of [atFilm, inNegative, room, onPaper]) {
+    const part = step(question, writer, parts)
+    if (!part.ok) return part
+    parts.push(...part.value)
+  }
+  if (parts.length === 0)
+    return failed(
+      usage('Say a subject and its flare, or a gradient with two densities, or with a paper: --subject 160.'),
+    )
+  return ok({
     at_film: null,
     room: null,
     density_range: null,
     paper_grade: null,
     print_gradient: null,
-    ...Object.assign({}, ...parts.value.map((part) => part.view)),
-    sentences: parts.value.map(({ said }) => said),
-    working: parts.value.map(({ work }) => work),
-  }
-  return tellWorked(ok(view), options, output)
+    ...Object.assign({}, ...parts.map((part) => part.view)),
+    sentences: parts.map(({ said }) => said),
+    working: parts.map(({ work }) => work),
+  })
 }
 
-function partsOf(numbers: Numbers, writer: Writer): Result<Part[]> {
-  const parts: Part[] = []
-  for (const step of [atFilm, inNegative, room, onPaper]) {
-    const part = step(numbers, writer, parts)
-    if (!part.ok) return part
-    parts.push(...part.value)
-  }
-  return parts.length > 0
-    ? ok(parts)
-    : failed(usage('Say a subject and its flare, or a gradient with two densities, or with a paper: --subject 160.'))
-}
+type Step = (question: RangeQuestion, writer: Writer, before: readonly Part[]) => Result<Part[]>
 
-type Step = (numbers: Numbers, writer: Writer, before: readonly Part[]) => Result<Part[]>
-
-const atFilm: Step = ({ subject, flare = 0 }, writer) => {
+const atFilm: Step = ({ subject, flare }, writer) => {
   if (subject === undefined) return ok([])
   const found = rangeAtFilm(subject, flare)
   if (!found.ok) return found
@@ -95,7 +103,7 @@ const inNegative: Step = ({ gradient }, writer, before) => {
   return ok([negative, paper])
 }
 
-const room: Step = ({ from, to, gradient }, writer) => {
+const room: Step = ({ from_density: from, to_density: to, gradient }, writer) => {
   if (from === undefined && to === undefined) return ok([])
   if (from === undefined || to === undefined || gradient === undefined)
     return failed(usage('Room between two densities needs --from, --to and --gradient.'))
@@ -114,7 +122,7 @@ const room: Step = ({ from, to, gradient }, writer) => {
   ])
 }
 
-const onPaper: Step = ({ gradient, paper }, writer) => {
+const onPaper: Step = ({ gradient, paper_gradient: paper }, writer) => {
   if (paper === undefined) return ok([])
   if (gradient === undefined) return failed(usage('A print needs the gradient of the film too: --gradient 0.60.'))
   const found = printGamma(gradient, paper)

@@ -1,9 +1,9 @@
 import { all, failed, ok, type Result } from '../../kernel/index.js'
 import { contrastForN, nOfContrast, readZones, ZONE_MODELS, type ZoneModelName } from '../../science/index.js'
-import type { ZonesAnswer } from '../../wire/index.js'
+import type { ZonesAnswer, ZonesQuestion } from '../../wire/index.js'
 import { say, type WorkingLine, type Writer, writerFor } from '../../words/index.js'
-import { tell } from '../answer.js'
-import { board } from '../board.js'
+import { tellWorked } from '../answer.js'
+import { isJson, jsonIn } from '../asked.js'
 import { listText, numbersIn, rowsOf } from '../lists.js'
 import { numbersOf } from '../options.js'
 import { type Common, type Output, refuse, unitsOf, usage } from '../output.js'
@@ -21,34 +21,51 @@ const ALL_N = [-3, -2, -1, 0, 1, 2, 3]
 
 /** Prints what each N asks by each model for itself, and judges a series of zones when one is given. */
 export async function zones(file: string | undefined, options: ZonesOptions, output: Output): Promise<number> {
-  const writer = writerFor(unitsOf(options))
-  const models = modelsBy(options)
-  if (!models.ok) return refuse(output, models.problem, options)
-  const read = file === undefined ? ok(null) : await readBy(file, options)
-  if (!read.ok) return refuse(output, read.problem, options)
-  const inverse = inverseBy(options, writer)
-  if (!inverse.ok) return refuse(output, inverse.problem, options)
-  const judged = read.value === null ? [] : readSentences(read.value, writer)
-  const tables = models.value.flatMap((model) => tableOf(model, inverse.value[model.model], writer))
-  const apart = models.value.length > 1 ? [say('zones.apart', {}, writer)] : []
-  const sentences = [...judged, ...(file === undefined ? [...tables, ...apart] : [])]
-  const view: ZonesAnswer = {
-    models: file === undefined ? models.value : [],
-    read: read.value?.answer ?? null,
-    sentences,
-    working:
-      read.value === null ? models.value.flatMap((model) => workOf(model, writer)) : [readWork(read.value, writer)],
-  }
-  return tell({ view, lines: sentences, working: () => board(view.working) }, options, output)
+  const question = await asked(file, options)
+  if (!question.ok) return refuse(output, question.problem, options)
+  return tellWorked(answered(question.value, writerFor(unitsOf(options))), options, output)
 }
 
-function modelsBy({ model, range }: ZonesOptions): Result<Model[]> {
-  if (range !== undefined && model === undefined)
-    return failed(usage('A density range belongs to one model: say which, --model no-flare or --model flare.'))
-  const given = numbersOf({ range }, ['range'])
+/** A file holds the densities of zones, or the whole question as JSON. */
+async function asked(file: string | undefined, options: ZonesOptions): Promise<Result<ZonesQuestion>> {
+  const text = file === undefined ? ok(null) : await listText(file)
+  if (!text.ok) return text
+  if (text.value !== null && isJson(text.value)) return jsonIn(text.value, 'the question', 'zones-question')
+  const given = numbersOf(options, ['range', 'gradient', 'from', 'to'])
   if (!given.ok) return given
+  const { range: density_range, gradient, from: from_zone = 1, to: to_zone = 8 } = given.value
+  const question = { model: options.model, density_range, gradient, from_zone, to_zone }
+  if (text.value === null) return ok(question)
+  const numbers = all(rowsOf(text.value).rows.map((row) => numbersIn(row, '0.02 0.11 0.21')))
+  return numbers.ok ? ok({ ...question, densities: numbers.value.flat() }) : numbers
+}
+
+function answered(question: ZonesQuestion, writer: Writer): Result<ZonesAnswer> {
+  const models = modelsBy(question)
+  if (!models.ok) return models
+  const read = readBy(question)
+  if (!read.ok) return read
+  if (read.value !== null)
+    return ok({
+      models: [],
+      read: read.value.answer,
+      sentences: readSentences(read.value, writer),
+      working: [readWork(read.value, writer)],
+    })
+  const apart = models.value.length > 1 ? [say('zones.apart', {}, writer)] : []
+  return ok({
+    models: models.value,
+    read: null,
+    sentences: [...models.value.flatMap((model) => tableOf(model, question, writer)), ...apart],
+    working: models.value.flatMap((model) => workOf(model, writer)),
+  })
+}
+
+function modelsBy({ model, density_range }: ZonesQuestion): Result<Model[]> {
+  if (density_range !== undefined && model === undefined)
+    return failed(usage('A density range belongs to one model: say which, --model no-flare or --model flare.'))
   const names = model === undefined ? (Object.keys(ZONE_MODELS) as ZoneModelName[]) : [model]
-  return all(names.map((name) => modelOf(name, given.value.range)))
+  return all(names.map((name) => modelOf(name, density_range)))
 }
 
 function modelOf(name: ZoneModelName, range: number | undefined): Result<Model> {
@@ -64,34 +81,16 @@ function modelOf(name: ZoneModelName, range: number | undefined): Result<Model> 
   })
 }
 
-/** Which N a gradient is, by each model that was asked for; a sentence of refusal where it is past N−3 or N+3. */
-function inverseBy(options: ZonesOptions, writer: Writer): Result<Partial<Record<ZoneModelName, string>>> {
-  const given = numbersOf(options, ['gradient', 'range'])
-  if (!given.ok) return given
-  const { gradient, range } = given.value
-  if (gradient === undefined) return ok({})
-  const names = Object.keys(ZONE_MODELS) as ZoneModelName[]
-  return ok(
-    Object.fromEntries(
-      names.map((name) => {
-        const found = nOfContrast(gradient, name, range)
-        return [
-          name,
-          found.ok ? say('zones.of-gradient', { gradient, n: found.value.n }, writer) : found.problem.sentence,
-        ]
-      }),
-    ),
-  )
-}
-
-function tableOf(model: Model, inverse: string | undefined, writer: Writer): string[] {
+/** A model row by row, or which N a gradient is by it; a sentence of refusal where that is past N−3 or N+3. */
+function tableOf(model: Model, { gradient, density_range }: ZonesQuestion, writer: Writer): string[] {
   const { normal_stops: stops, density_range: range, flare } = model
   const head =
     model.model === 'flare'
       ? say('zones.model.flare', { stops, range, flare }, writer)
       : say('zones.model.no-flare', { stops, range }, writer)
-  if (inverse !== undefined) return [head, inverse]
-  return [head, ...model.rows.map((row) => say('zones.row', row, writer))]
+  if (gradient === undefined) return [head, ...model.rows.map((row) => say('zones.row', row, writer))]
+  const found = nOfContrast(gradient, model.model, density_range)
+  return [head, found.ok ? say('zones.of-gradient', { gradient, n: found.value.n }, writer) : found.problem.sentence]
 }
 
 const workOf = ({ model, density_range: range, flare, rows }: Model, writer: Writer): WorkingLine[] =>
@@ -105,19 +104,13 @@ interface Read {
   readonly densities: readonly number[]
 }
 
-async function readBy(file: string, options: ZonesOptions): Promise<Result<Read>> {
-  const text = await listText(file)
-  if (!text.ok) return text
-  const numbers = all(rowsOf(text.value).rows.map((row) => numbersIn(row, '0.02 0.11 0.21')))
-  if (!numbers.ok) return numbers
-  const given = numbersOf(options, ['from', 'to'])
-  if (!given.ok) return given
-  const { from = 1, to = 8 } = given.value
-  const densities = numbers.value.flat()
-  const found = readZones(densities, from, to)
+/** Null when no zones were read. */
+function readBy({ densities, from_zone, to_zone }: ZonesQuestion): Result<Read | null> {
+  if (densities === undefined) return ok(null)
+  const found = readZones(densities, from_zone, to_zone)
   if (!found.ok) return found
   const { speedMet, gradient } = found.value
-  return ok({ densities, answer: { speed_met: speedMet, gradient, from_zone: from, to_zone: to } })
+  return ok({ densities, answer: { speed_met: speedMet, gradient, from_zone, to_zone } })
 }
 
 function readSentences({ answer, densities }: Read, writer: Writer): string[] {

@@ -56,15 +56,19 @@ function withoutDensitometer({ add, output, done }: Program): void {
     .action(async (file: string | undefined, options: Common) =>
       done(await (await import('../commands/film-index.js')).filmIndex(file, options, output)),
     )
-  answering(add('density', 'Densities without a densitometer: by the enlarger or a scanner.'))
+  answering(add('density [file]', 'Densities without a densitometer: by the enlarger or a scanner; a file holds JSON.'))
     .option('-e, --enlarger <blank=matched>', 'seconds for a mid grey through blank film and through yours', many, [])
     .option('-r, --read <density>', 'what a scanner reads; repeat for more', many, [])
     .option('-k, --known <read=true>', 'a known density and what the scanner makes of it; repeat', many, [])
-    .action(async (options: object) => done(await (await import('../commands/density.js')).density(options, output)))
+    .action(async (file: string | undefined, options: object) =>
+      done(await (await import('../commands/density.js')).density(file, options, output)),
+    )
 }
 
 function ranges({ add, output, done }: Program): void {
-  answering(add('zones [file]', 'What N−3 to N+3 ask of the negative; a file of zone densities is judged.'))
+  answering(
+    add('zones [file]', 'What N−3 to N+3 ask of the negative; a file of zone densities is judged, or holds JSON.'),
+  )
     .addOption(new Option('--model <name>', 'one of the two models').choices(['no-flare', 'flare']))
     .option('--range <density>', 'density range the paper needs; goes with --model')
     .option('--gradient <contrast>', 'which N an average gradient is')
@@ -73,14 +77,16 @@ function ranges({ add, output, done }: Program): void {
     .action(async (file: string | undefined, options: Common) =>
       done(await (await import('../commands/zones.js')).zones(file, options, output)),
     )
-  answering(add('range', 'The range of a subject through lens, film and paper.'))
+  answering(add('range [file]', 'The range of a subject through lens, film and paper; a file holds JSON.'))
     .option('--subject <ratio>', 'lightest to darkest of the subject, like 160')
     .option('--flare <times>', 'flare, in times the darkest light')
     .option('--gradient <contrast>', 'average gradient of the negative')
     .option('--from <density>', 'lower density over base and fog that prints')
     .option('--to <density>', 'upper density over base and fog that prints')
     .option('--paper <gradient>', 'average gradient of the paper')
-    .action(async (options: object) => done(await (await import('../commands/range.js')).range(options, output)))
+    .action(async (file: string | undefined, options: object) =>
+      done(await (await import('../commands/range.js')).range(file, options, output)),
+    )
 }
 
 function charts({ add, output, done }: Program): void {

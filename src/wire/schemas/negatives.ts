@@ -92,6 +92,19 @@ export const IndexAnswer = z
   })
   .meta({ id: 'IndexAnswer' })
 
+/** What an enlarger matched and what a scanner read. */
+export const DensityQuestion = z
+  .strictObject({
+    enlarger: z
+      .array(z.strictObject({ blank_s: z.number(), matched_s: z.number() }))
+      .max(64)
+      .default([])
+      .describe('Seconds for one mid grey, through blank film and through the film.'),
+    read: z.array(z.number()).max(64).default([]).describe('Densities as a scanner reads them.'),
+    known: z.array(Known).max(64).default([]).describe('Known densities by which the scanner is put right.'),
+  })
+  .meta({ id: 'DensityQuestion' })
+
 /** Densities without a densitometer. */
 export const DensityAnswer = z
   .object({
@@ -156,12 +169,26 @@ export const ContrastAnswer = z
   })
   .meta({ id: 'ContrastAnswer' })
 
+const ZoneModel = z.enum(['no-flare', 'flare'])
+
+/** What N asks of a negative, and what a series of zones says of one. */
+export const ZonesQuestion = z
+  .strictObject({
+    model: ZoneModel.optional().describe('Left out, both are answered, each for itself.'),
+    density_range: z.number().optional().describe('That the paper needs; goes with `model`.'),
+    gradient: z.number().optional().describe('Which N this average gradient is.'),
+    densities: z.array(z.number()).max(64).optional().describe('Over base and fog, from zone 0 up: judged.'),
+    from_zone: z.number().default(1),
+    to_zone: z.number().default(8),
+  })
+  .meta({ id: 'ZonesQuestion' })
+
 /** What N asks of a negative, by each model for itself. */
 export const ZonesAnswer = z
   .object({
     models: z.array(
       z.object({
-        model: z.enum(['no-flare', 'flare']),
+        model: ZoneModel,
         normal_stops: z.number(),
         density_range: z.number(),
         flare: z.number(),
@@ -175,6 +202,18 @@ export const ZonesAnswer = z
     working: Working,
   })
   .meta({ id: 'ZonesAnswer' })
+
+/** A subject, a negative and a paper, as far as they are known. */
+export const RangeQuestion = z
+  .strictObject({
+    subject: z.number().optional().describe('Lightest to darkest, as a ratio.'),
+    flare: z.number().default(0).describe('In times the darkest light.'),
+    gradient: z.number().optional().describe('Average gradient of the negative.'),
+    from_density: z.number().optional().describe('Over base and fog; goes with `to_density` and `gradient`.'),
+    to_density: z.number().optional(),
+    paper_gradient: z.number().optional(),
+  })
+  .meta({ id: 'RangeQuestion' })
 
 /** How the range of a subject goes through lens, film and paper. */
 export const RangeAnswer = z
@@ -276,10 +315,13 @@ export const negatives = {
   'strip-answer': StripAnswer,
   'index-question': IndexQuestion,
   'index-answer': IndexAnswer,
+  'density-question': DensityQuestion,
   'density-answer': DensityAnswer,
   'contrast-question': ContrastQuestion,
   'contrast-answer': ContrastAnswer,
+  'zones-question': ZonesQuestion,
   'zones-answer': ZonesAnswer,
+  'range-question': RangeQuestion,
   'range-answer': RangeAnswer,
   'control-question': ControlQuestion,
   'control-answer': ControlAnswer,
