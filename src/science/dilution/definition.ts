@@ -10,6 +10,8 @@ export interface Mixture {
 /** What the calculations accept; outside, they refuse. Volumes in mL, densities in g/mL, strengths in %. */
 export const DILUTION_LIMITS = {
   total: { low: 1, high: 100_000 },
+  /** From what a fine syringe tells: wetting agent and drops of a concentrate are stocks of less than a millilitre. */
+  stock: { low: 0.1, high: 100_000 },
   part: { low: RATIO_LIMITS.low, high: RATIO_LIMITS.high },
   parts: { low: 1, high: RATIO_LIMITS.parts },
   percent: { low: 0, high: 100 },

@@ -74,10 +74,16 @@ describe('limited stock', () => {
     expect(left).toEqual([near(5), near(0), null])
   })
 
+  it('goes by the tenth of a millilitre, as a syringe tells: half of one at 1 + 200', () => {
+    expect(expectOk(mostFrom([1, 200], mL(0.5))).total).toBeCloseTo(100.5, 9)
+    expect(expectOk(mostFromStocks([1, 200], [mL(0.5)])).mixture.total).toBeCloseTo(100.5, 9)
+    expect(refusal(mostFrom([1, 200], mL(0.05)))).toEqual(['dilution.bad-value', 'stock'])
+  })
+
   it('needs a stock, and no more than parts', () => {
     expect(refusal(mostFromStocks([1, 1], [null]))).toEqual(['dilution.stocks-mismatch', 'stocks'])
     expect(refusal(mostFromStocks([1], [mL(5), mL(5)]))).toEqual(['dilution.stocks-mismatch', 'stocks'])
-    expect(refusal(mostFromStocks([1, 1], [null, 0.5 as Millilitres]))).toEqual(['dilution.bad-value', 'stocks[1]'])
+    expect(refusal(mostFromStocks([1, 1], [null, 0.05 as Millilitres]))).toEqual(['dilution.bad-value', 'stocks[1]'])
   })
 })
 

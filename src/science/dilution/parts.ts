@@ -13,7 +13,7 @@ import { refusedOutside } from '../range.js'
 import { short } from '../saying.js'
 import { DILUTION_LIMITS, type Mixture } from './definition.js'
 
-const { total: TOTAL, part: PART, parts: PARTS } = DILUTION_LIMITS
+const { total: TOTAL, stock: STOCK, part: PART, parts: PARTS } = DILUTION_LIMITS
 
 export function checkedParts(parts: readonly number[]): Result<readonly number[]> {
   const count = refusedOutside('dilution.bad-value', 'The number of parts', parts.length, PARTS, 'parts')
@@ -42,7 +42,7 @@ export function mix(parts: readonly number[], total: Millilitres): Result<Mixtur
 export function mostFrom(parts: readonly number[], stock: Millilitres): Result<Mixture> {
   const sound = checkedParts(parts)
   if (!sound.ok) return sound
-  const refused = refusedOutside('dilution.bad-value', 'A volume of stock in millilitres', stock, TOTAL, 'stock')
+  const refused = refusedOutside('dilution.bad-value', 'A volume of stock in millilitres', stock, STOCK, 'stock')
   if (refused) return refused
   return mix(parts, millilitres(Math.min((stock * sum(parts)) / (parts[0] as number), TOTAL.high)))
 }
@@ -68,7 +68,7 @@ export function mostFromStocks(parts: readonly number[], stocks: readonly (Milli
   if (stated.length === 0 || stocks.length > parts.length)
     return failed(problem('dilution.stocks-mismatch', { stocks: stocks.length, parts: parts.length }, 'stocks'))
   for (const { stock, place } of stated) {
-    const refused = refusedOutside('dilution.bad-value', 'A volume of stock in mL', stock, TOTAL, `stocks[${place}]`)
+    const refused = refusedOutside('dilution.bad-value', 'A volume of stock in mL', stock, STOCK, `stocks[${place}]`)
     if (refused) return refused
   }
   const reach = stated.map(({ stock, place }) => ({ place, total: (stock * sum(parts)) / (parts[place] as number) }))
