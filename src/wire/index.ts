@@ -3,6 +3,7 @@ import type * as baths from './schemas/baths.js'
 import type * as common from './schemas/common.js'
 import type * as containers from './schemas/containers.js'
 import type * as films from './schemas/films.js'
+import type * as formulas from './schemas/formulas.js'
 import type * as house from './schemas/house.js'
 import type * as kit from './schemas/kit.js'
 import type * as left from './schemas/left.js'
@@ -47,10 +48,13 @@ export type StripQuestion = z.output<typeof negatives.StripQuestion>
 export type StripAnswer = z.output<typeof negatives.StripAnswer>
 export type IndexQuestion = z.output<typeof negatives.IndexQuestion>
 export type IndexAnswer = z.output<typeof negatives.IndexAnswer>
+export type DensityQuestion = z.output<typeof negatives.DensityQuestion>
 export type DensityAnswer = z.output<typeof negatives.DensityAnswer>
 export type ContrastQuestion = z.output<typeof negatives.ContrastQuestion>
 export type ContrastAnswer = z.output<typeof negatives.ContrastAnswer>
+export type ZonesQuestion = z.output<typeof negatives.ZonesQuestion>
 export type ZonesAnswer = z.output<typeof negatives.ZonesAnswer>
+export type RangeQuestion = z.output<typeof negatives.RangeQuestion>
 export type RangeAnswer = z.output<typeof negatives.RangeAnswer>
 export type ControlQuestion = z.output<typeof negatives.ControlQuestion>
 export type ControlAnswer = z.output<typeof negatives.ControlAnswer>
@@ -58,6 +62,9 @@ export type FitQuestion = z.output<typeof negatives.FitQuestion>
 export type FitAnswer = z.output<typeof negatives.FitAnswer>
 export type TemperQuestion = z.output<typeof mixing.TemperQuestion>
 export type TemperAnswer = z.output<typeof mixing.TemperAnswer>
+export type BathFormulaBody = z.output<typeof formulas.BathFormula>
+export type FormulaQuestion = z.output<typeof formulas.FormulaQuestion>
+export type FormulaAnswer = z.output<typeof formulas.FormulaAnswer>
 export type DiluteQuestion = z.output<typeof mixing.DiluteQuestion>
 export type DiluteAnswer = z.output<typeof mixing.DiluteAnswer>
 export type PastedReading = z.output<typeof times.PastedReading>

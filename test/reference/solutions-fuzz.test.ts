@@ -126,6 +126,14 @@ const ofFormulas: readonly Case[] = [
   asks('substitute', text, ([one, other, amount]) => formulas.substitute(one, other, amount as Grams)),
   asks('mixingSheet', fc.tuple(bath, value), ([one, volume]) => formulas.mixingSheet(one, volume)),
   asks('volumeFrom', fc.tuple(bath, salt, value), ([one, of, amount]) => formulas.volumeFrom(one, of, amount)),
+  asks(
+    'withAtHand',
+    fc.tuple(bath, few(fc.record({ salt, instead: salt }, { requiredKeys: ['salt'] }), 3)),
+    ([one, jars]) => formulas.withAtHand(one, jars),
+  ),
+  asks('weighingOf', fc.tuple(fc.constantFrom(...SALTS), value, value, value), ([one, amount, scale, volume]) =>
+    formulas.weighingOf(one, amount, scale, volume),
+  ),
   asks('weighable', fc.tuple(salt, value, value), ([name, amount, scale]) => formulas.weighable(name, amount, scale)),
 ]
 const ofWaste: readonly Case[] = [
@@ -229,6 +237,7 @@ const TRUSTING: Readonly<Record<string, string>> = {
   capacityOf: 'takenOfCount checks the part of the count',
   drawnToward: 'standsAt checks the standing; the score takes its own checked numbers',
   leastMeasurable: 'measuresFor checks the marks',
+  mixingWaterFor: 'a choice of lists, no number',
   stopFor: 'a choice of lists, no number',
 }
 

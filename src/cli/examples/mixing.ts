@@ -14,4 +14,19 @@ export const mixing = {
   The tank that does: two-reel.
   The dilution of the label that does: 1 + 15.
   Or mix this volume 2 times, with fewer rolls each time.`,
+  formula: `  $ wetside formula --mix metol-hydroquinone-borax --volume 2L --have borax-penta
+  Metol–hydroquinone–borax developer, 2000 mL:
+  These figures are from memory. Hold them against a page before you trust them.
+  Begin with 1500 mL of water, 32.0 °C to 52.0 °C.
+  1. 4.00 g of metol.
+     A pinch of the sulfite goes in before it, the rest after it.
+     Gloves: skin can become allergic to it.
+     Raise no dust, and breathe none.
+  2. 200.0 g of sodium sulfite (anhydrous).
+  3. 10.0 g of hydroquinone.
+     Gloves: skin can become allergic to it.
+     Raise no dust, and breathe none.
+  4. 3.06 g of borax (pentahydrate), for 4.00 g of borax (decahydrate).
+  Let each dissolve wholly before the next goes in.
+  Make it up to 2000 mL with cold water.`,
 } as const

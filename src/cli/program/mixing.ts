@@ -6,6 +6,7 @@ import { answering, many, type Program } from './shape.js'
 export function mixing(program: Program): void {
   temper(program)
   dilute(program)
+  formula(program)
 }
 
 const TEMPER = ['taps', 'together', 'pour', 'ice', 'standing', 'cold', 'baths']
@@ -53,5 +54,17 @@ function dilute({ add, output, done }: Program): void {
     .option('--drops-each <count>', 'drops of your dropper in a millilitre')
     .action(async (file: string | undefined, options: Common) =>
       done(await (await import('../commands/dilute.js')).dilute(file, options, output)),
+    )
+}
+
+function formula({ add, output, done }: Program): void {
+  answering(add('formula [file]', 'A bath mixed by weight: what to weigh, in which order, what to look out for.'))
+    .option('--mix <formula>', 'which, by its composition, “plain-hypo”, or a file of your own, “mine.json”')
+    .option('--volume <volume>', 'how much of it in the end')
+    .option('--all-of <salt=mass>', 'as much of it as there is of one salt, “hypo=500g”')
+    .option('--have <salt>', 'what is at hand, “hypo-anhydrous”, or for what, “hypo=hypo-anhydrous”; repeat', many, [])
+    .option('--scale <mass>', 'what your scale tells apart; 0.1 g when left out')
+    .action(async (file: string | undefined, options: Common) =>
+      done(await (await import('../commands/formula.js')).formula(file, options, output)),
     )
 }

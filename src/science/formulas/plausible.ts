@@ -15,7 +15,14 @@ const ACIDS = ['acetic-acid', 'citric-acid', 'citric-acid-mono', 'boric-acid']
 const STRONG_ACIDS = ACIDS.slice(0, 3)
 const HYPOS = ['hypo', 'hypo-anhydrous', 'ammonium-thiosulfate']
 const SULFITES = ['sulfite-anhydrous', 'sulfite-crystal', 'metabisulfite-sodium', 'metabisulfite-potassium']
-const AGENTS = ['metol', 'hydroquinone', 'phenyl-pyrazolidinone', 'ascorbic-acid', 'ascorbate']
+/** Ids of developing agents. */
+export const AGENTS: readonly string[] = [
+  'metol',
+  'hydroquinone',
+  'phenyl-pyrazolidinone',
+  'ascorbic-acid',
+  'ascorbate',
+]
 const ALKALIS = [
   'carbonate-anhydrous',
   'carbonate-mono',
@@ -33,13 +40,21 @@ const ALKALIS = [
   'sulfite-anhydrous',
   'sulfite-crystal',
 ]
-/** g/L at 20 °C above which a salt does not go into one bath (handbook solubilities, rounded down). */
-const DISSOLVES: Readonly<Record<string, number>> = {
+/**
+ * g/L at 20 °C above which a salt does not go into one bath: handbook solubilities from memory, rounded down; those of
+ * other borax are the decahydrate's by molar mass. What is not here dissolves in its own weight or so of water.
+ */
+export const DISSOLVES: Readonly<Record<string, number>> = {
   'sulfite-anhydrous': 250,
   borax: 45,
+  'borax-penta': 34,
+  'borax-anhydrous': 23,
   hydroquinone: 55,
   metol: 45,
   'boric-acid': 45,
+  bicarbonate: 90,
+  'potassium-alum': 100,
+  'phenyl-pyrazolidinone': 8,
 }
 
 /** Doubts about a formula as typed, in the order of the mixing: none is a proof that it is wrong. */

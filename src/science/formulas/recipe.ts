@@ -1,5 +1,4 @@
 import {
-  type Celsius,
   failed,
   type Grams,
   grams,
@@ -12,6 +11,7 @@ import {
 import type { Origin } from '../development/index.js'
 import { refusedOutside } from '../range.js'
 import { SALTS } from './salts.js'
+import { MIXING_WATER, type MixingWater } from './water.js'
 
 /** What a bath mixed by weight is for. */
 export type BathRole = 'developer' | 'stop' | 'fixer' | 'wash-aid' | 'other'
@@ -34,10 +34,10 @@ export interface BathFormula {
   readonly additions: readonly Addition[]
   /** Part of the final volume to begin with. */
   readonly waterFirst: number
-  readonly temperature: { readonly low: Celsius; readonly high: Celsius }
+  readonly temperature: MixingWater
   readonly origin: Origin
-  /** `memory`: no page was at hand to check it against. */
-  readonly tag: 'source' | 'memory' | 'practice'
+  /** `memory`: no page was at hand to check it against; `own`: as somebody typed it. */
+  readonly tag: 'source' | 'memory' | 'practice' | 'own'
   readonly source: string
 }
 
@@ -47,6 +47,8 @@ export interface SheetLine {
   readonly name: string
   readonly grams: Grams | null
   readonly millilitres: Millilitres | null
+  /** Percent by weight of a liquid; null for what is weighed. */
+  readonly percent: number | null
   readonly cautions: readonly MixingCaution[]
 }
 
@@ -66,12 +68,9 @@ export interface MixingSheet {
   readonly volume: Millilitres
   readonly water: Millilitres
   /** Cold for caustic, whatever the bath's own mixing temperature. */
-  readonly temperature: { readonly low: Celsius; readonly high: Celsius; readonly cold: boolean }
+  readonly temperature: MixingWater & { readonly cold: boolean }
   readonly lines: readonly SheetLine[]
 }
-
-/** Water into which caustic may go: cold from the tap, by common practice at most 20 °C. */
-const COLD = { low: 5, high: 20 }
 
 /** A formula scaled to a volume from 10 mL to 100 L, with its cautions at their lines. */
 export function mixingSheet(formula: BathFormula, volume: Millilitres): Result<MixingSheet> {
@@ -85,7 +84,7 @@ export function mixingSheet(formula: BathFormula, volume: Millilitres): Result<M
   if (refused) return refused
   const litres = volume / 1000
   const lines: SheetLine[] = []
-  for (const { salt, gramsPerLitre, millilitresPerLitre } of formula.additions) {
+  for (const { salt, gramsPerLitre, millilitresPerLitre, percent } of formula.additions) {
     const facts = SALTS.find(({ id }) => id === salt)
     if (facts === undefined)
       return failed(
@@ -100,15 +99,15 @@ export function mixingSheet(formula: BathFormula, volume: Millilitres): Result<M
       name: facts.name,
       grams: gramsPerLitre === undefined ? null : grams(gramsPerLitre * litres),
       millilitres: millilitresPerLitre === undefined ? null : millilitres(millilitresPerLitre * litres),
+      percent: percent ?? null,
       cautions: cautionsOf(formula, salt, facts.handling),
     })
   }
   const cold = formula.additions.some(({ salt }) => SALTS.find(({ id }) => id === salt)?.handling === 'caustic')
-  const { low, high } = cold ? COLD : formula.temperature
   return ok({
     volume,
     water: millilitres(volume * formula.waterFirst),
-    temperature: { low: low as Celsius, high: high as Celsius, cold },
+    temperature: { ...(cold ? MIXING_WATER.caustic : formula.temperature), cold },
     lines,
   })
 }

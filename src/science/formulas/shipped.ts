@@ -1,9 +1,6 @@
-import { celsius } from '../../kernel/index.js'
 import type { BathFormula } from './recipe.js'
+import { MIXING_WATER } from './water.js'
 
-const DEVELOPER_WATER = { low: celsius(32), high: celsius(52) }
-const FIXER_WATER = { low: celsius(32), high: celsius(40) }
-const TAP = { low: celsius(15), high: celsius(27) }
 const MEMORY = 'from memory; standard textbooks hold it, but no page was at hand'
 const BOOK = 'The Darkroom Cookbook, 3rd ed. 2008, p. 268'
 
@@ -18,7 +15,7 @@ export const SHIPPED_FORMULAS: readonly BathFormula[] = [
       { salt: 'sulfite-anhydrous', gramsPerLitre: 100 },
     ],
     waterFirst: 0.75,
-    temperature: DEVELOPER_WATER,
+    temperature: MIXING_WATER.developer,
     origin: 'practice',
     tag: 'memory',
     source: MEMORY,
@@ -34,7 +31,7 @@ export const SHIPPED_FORMULAS: readonly BathFormula[] = [
       { salt: 'borax', gramsPerLitre: 2 },
     ],
     waterFirst: 0.75,
-    temperature: DEVELOPER_WATER,
+    temperature: MIXING_WATER.developer,
     origin: 'practice',
     tag: 'memory',
     source: MEMORY,
@@ -45,7 +42,7 @@ export const SHIPPED_FORMULAS: readonly BathFormula[] = [
     role: 'fixer',
     additions: [{ salt: 'hypo', gramsPerLitre: 240 }],
     waterFirst: 0.6,
-    temperature: FIXER_WATER,
+    temperature: MIXING_WATER.crystalsOfHypo,
     origin: 'practice',
     tag: 'memory',
     source: MEMORY,
@@ -62,7 +59,7 @@ export const SHIPPED_FORMULAS: readonly BathFormula[] = [
       { salt: 'potassium-alum', gramsPerLitre: 15 },
     ],
     waterFirst: 0.6,
-    temperature: FIXER_WATER,
+    temperature: MIXING_WATER.crystalsOfHypo,
     origin: 'practice',
     tag: 'memory',
     source: MEMORY,
@@ -73,7 +70,7 @@ export const SHIPPED_FORMULAS: readonly BathFormula[] = [
     role: 'stop',
     additions: [{ salt: 'citric-acid', gramsPerLitre: 15 }],
     waterFirst: 0.75,
-    temperature: TAP,
+    temperature: MIXING_WATER.tap,
     origin: 'sheet',
     tag: 'source',
     source: BOOK,
@@ -84,10 +81,24 @@ export const SHIPPED_FORMULAS: readonly BathFormula[] = [
     role: 'stop',
     additions: [{ salt: 'acetic-acid', millilitresPerLitre: 48, percent: 28 }],
     waterFirst: 0.75,
-    temperature: TAP,
+    temperature: MIXING_WATER.tap,
     origin: 'practice',
     tag: 'memory',
     source: MEMORY,
+  },
+  {
+    id: 'sulfate-stop',
+    name: 'Acetic acid stop with sodium sulfate, for warm work',
+    role: 'stop',
+    additions: [
+      { salt: 'acetic-acid', millilitresPerLitre: 32, percent: 28 },
+      { salt: 'sulfate-anhydrous', gramsPerLitre: 45 },
+    ],
+    waterFirst: 0.5,
+    temperature: MIXING_WATER.tap,
+    origin: 'sheet',
+    tag: 'source',
+    source: `${BOOK}, which prints mL of the sulfate; grams are meant`,
   },
   {
     id: 'sulfite-wash-aid',
@@ -95,7 +106,7 @@ export const SHIPPED_FORMULAS: readonly BathFormula[] = [
     role: 'wash-aid',
     additions: [{ salt: 'sulfite-anhydrous', gramsPerLitre: 20 }],
     waterFirst: 0.75,
-    temperature: TAP,
+    temperature: MIXING_WATER.tap,
     origin: 'practice',
     tag: 'practice',
     source: 'common practice',

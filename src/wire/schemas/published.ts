@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { baths } from './baths.js'
 import { Duration, Name, Temperature } from './common.js'
+import { formulas } from './formulas.js'
 import { mixing } from './mixing.js'
 import { negatives } from './negatives.js'
 import { PastedReading, TimeAnswer, TimeStatement, WarningBody } from './times.js'
@@ -82,5 +83,6 @@ export const published = {
   'pasted-reading': PastedReading,
   ...baths,
   ...mixing,
+  ...formulas,
   ...waste,
 }

@@ -2,6 +2,7 @@ import { bathLifeWords, fixerWords } from './baths.js'
 import { controlWords } from './control.js'
 import { diluteWords } from './dilute.js'
 import { doseWords } from './dose.js'
+import { formulaWords } from './formulas.js'
 import { housePagesWords } from './house-pages.js'
 import { listsWords } from './lists.js'
 import { chartWords, contrastWords, indexWords, stripWords, zonesWords } from './negatives.js'
@@ -30,6 +31,7 @@ export const deskWords = {
   ...doseWords,
   ...temperWords,
   ...diluteWords,
+  ...formulaWords,
   ...controlWords,
   ...stripWords,
   ...indexWords,

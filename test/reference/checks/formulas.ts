@@ -129,7 +129,7 @@ export const substitutions: readonly Check[] = [
 const { sulfateStop, citricStop, plainStop, spotTest, scaled } = baths
 
 /** Acid of a strength that a litre of stop bath takes, by volumes: what the book's recipes come to. */
-const acidFor = ({ acid_percent, percent }: typeof sulfateStop) =>
+const acidFor = ({ acid_percent, percent }: typeof plainStop) =>
   expectOk(blendOf(acid_percent, 0, percent, millilitres(1000))).strong
 const shipped = (id: string) => SHIPPED_FORMULAS.find((formula) => formula.id === id) as (typeof SHIPPED_FORMULAS)[0]
 
@@ -151,6 +151,24 @@ export const bathsByWeight: readonly Check[] = [
     says: 'acetic stops: what their acid comes to in percent',
     tolerance: baths.tolerance.millilitres,
     errors: () => [sulfateStop, plainStop].map((stop) => Math.abs(acidFor(stop) - stop.acid_mL_a_litre)),
+  },
+  {
+    rows: [sulfateStop.row],
+    says: 'the acetic stop with sulfate as it ships',
+    tolerance: baths.tolerance.exact,
+    errors: () => {
+      const { additions, waterFirst } = shipped('sulfate-stop')
+      const [acid, sulfate] = additions
+      return differences(
+        [acid?.percent ?? 0, acid?.millilitresPerLitre ?? 0, sulfate?.gramsPerLitre ?? 0, 1000 * waterFirst],
+        [
+          sulfateStop.acid_percent,
+          sulfateStop.acid_mL_a_litre,
+          sulfateStop.sulfate_g_a_litre,
+          sulfateStop.water_first_mL_a_litre,
+        ],
+      )
+    },
   },
   {
     rows: [plainStop.row],

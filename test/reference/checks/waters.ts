@@ -14,6 +14,7 @@ import {
   heatBalance,
   iceFor,
   judgeTemperatures,
+  mixingWaterFor,
   SHIPPED_FORMULAS,
   SIMPLE_RULE,
   SPREAD,
@@ -166,6 +167,7 @@ export const workingTemperatures: readonly Check[] = [
           waterFirst >= least && waterFirst <= most ? 0 : 1,
         ]),
         Math.max(0, hypoWater.at_least_C - (mixedFrom('plain-hypo')?.temperature.low ?? 0)),
+        Math.abs(mixingWaterFor('fixer', [{ salt: 'hypo-anhydrous' }]).high - mixingWater.fixer_to_C),
       ]
     },
   },

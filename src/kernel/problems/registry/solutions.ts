@@ -17,6 +17,14 @@ export const solutionsProblems = {
     'mixing#formulas',
     '{amount} g of {name} is below what the scale tells, {least} g. Make a percent solution of it and measure that.',
   ),
+  'formula.nothing-to-replace': unusable(
+    'mixing#formulas',
+    '{have} takes the place of nothing here: by weight the formula calls for {calls}. Name what it is for, or leave it out.',
+  ),
+  'formula.too-little-for-a-solution': unusable(
+    'mixing#formulas',
+    '{amount} g of {name} is below what the scale tells, {least} g, and no percent solution of it would be both weighed for and measured. Take a finer scale, or mix {times} times as much at least.',
+  ),
   // Washing
   'washing.bad-value': unusable('washing#estimate', '{what} of {value} is outside {low} to {high}.'),
   'washing.no-steps': unusable(
