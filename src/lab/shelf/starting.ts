@@ -2,7 +2,12 @@ import { type BathFormula, SHIPPED_FORMULAS } from '../../science/index.js'
 import { type ProductStatement, schemas } from '../../wire/index.js'
 
 type Origin = ProductStatement['origin']
-const ORIGIN: Readonly<Record<BathFormula['tag'], Origin>> = { memory: 'memory', own: 'own', practice: 'practice', source: 'sheet' }
+const ORIGIN: Readonly<Record<BathFormula['tag'], Origin>> = {
+  memory: 'memory',
+  own: 'own',
+  practice: 'practice',
+  source: 'sheet',
+}
 
 /** What each bath that is mixed by weight is, beside its formula. */
 const MORE: Readonly<Record<string, Partial<ProductStatement>>> = {

@@ -1,5 +1,5 @@
 import { failed, grams, ok, problem, type Result } from '../../kernel/index.js'
-import type { Addition, BathFormula } from './recipe.js'
+import { type Addition, type BathFormula, wrongAmounts } from './recipe.js'
 import { PUBLISHED_SWAPS, type Salt } from './salts.js'
 import { type Substitution, saltNamed, substitute } from './substitution.js'
 import { mixingWaterFor } from './water.js'
@@ -31,6 +31,10 @@ export interface FromAtHand {
  * for nothing here is refused, and so is a different salt without a published swap. Liquids are not swapped.
  */
 export function withAtHand(formula: BathFormula, atHand: readonly AtHand[]): Result<FromAtHand> {
+  for (const addition of formula.additions) {
+    const wrong = wrongAmounts(addition)
+    if (wrong) return wrong
+  }
   let mixed = formula
   const swaps: Swap[] = []
   for (const one of atHand) {

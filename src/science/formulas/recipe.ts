@@ -72,6 +72,12 @@ export interface MixingSheet {
   readonly lines: readonly SheetLine[]
 }
 
+/** Null, or why an addition cannot be: up to 1000 g or mL a litre, a liquid of 0 to 100 %. */
+export const wrongAmounts = ({ gramsPerLitre = 0, millilitresPerLitre = 0, percent = 0 }: Addition) =>
+  refusedOutside('formula.bad-value', 'Grams a litre', gramsPerLitre, { low: 0, high: 1000 }) ??
+  refusedOutside('formula.bad-value', 'Millilitres a litre', millilitresPerLitre, { low: 0, high: 1000 }) ??
+  refusedOutside('formula.bad-value', 'The percentage of a liquid', percent, { low: 0, high: 100 })
+
 /** A formula scaled to a volume from 10 mL to 100 L, with its cautions at their lines. */
 export function mixingSheet(formula: BathFormula, volume: Millilitres): Result<MixingSheet> {
   const refused = refusedOutside(
@@ -84,15 +90,14 @@ export function mixingSheet(formula: BathFormula, volume: Millilitres): Result<M
   if (refused) return refused
   const litres = volume / 1000
   const lines: SheetLine[] = []
-  for (const { salt, gramsPerLitre, millilitresPerLitre, percent } of formula.additions) {
+  for (const addition of formula.additions) {
+    const { salt, gramsPerLitre, millilitresPerLitre, percent } = addition
     const facts = SALTS.find(({ id }) => id === salt)
     if (facts === undefined)
       return failed(
         problem('formula.salt-unknown', { name: salt.slice(0, 60), known: SALTS.map(({ id }) => id).join(', ') }),
       )
-    const wrong =
-      refusedOutside('formula.bad-value', 'Grams a litre', gramsPerLitre ?? 0, { low: 0, high: 1000 }) ??
-      refusedOutside('formula.bad-value', 'Millilitres a litre', millilitresPerLitre ?? 0, { low: 0, high: 1000 })
+    const wrong = wrongAmounts(addition)
     if (wrong) return wrong
     lines.push({
       salt,
