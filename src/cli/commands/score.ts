@@ -1,7 +1,6 @@
 import { failed, ok, type Result, readDuration, readTemperature } from '../../kernel/index.js'
 import {
-  isBath,
-  isRefillOf,
+  changeOf,
   type Job,
   plan,
   type Recipe,
@@ -124,15 +123,11 @@ function linesOf(score: Score, plan: TankPlan, writer: Writer): string[] {
 
 const lineOf = (at: number, text: string, writer: Writer): string => `${writer.time(at).padStart(7)}  ${text}`
 
-function headingOf({ laid, tank }: TankPlan, { kind, index, parts }: Job, writer: Writer): string {
-  const step = tank.recipe.steps[index]
-  const name = step?.name ?? ''
-  if (kind === 'drain') return say('sheet.job.out', { name }, writer)
-  if (kind === 'check') return say('sheet.job.check', { name }, writer)
-  if (kind !== 'change') return name
-  const before = laid.slice(0, index).findLast((one) => isBath(one.step) && !one.skipped)?.step
-  if (before === undefined || parts[0]?.part !== 'drain') return say('sheet.job.in', { name }, writer)
-  return isBath(before) && step !== undefined && isBath(step) && isRefillOf(before, step)
-    ? say('sheet.job.refill', { name }, writer)
-    : say('sheet.job.change', { name, before: before.name }, writer)
+function headingOf({ laid, tank }: TankPlan, job: Job, writer: Writer): string {
+  const name = tank.recipe.steps[job.index]?.name ?? ''
+  if (job.kind === 'drain') return say('sheet.job.out', { name }, writer)
+  if (job.kind === 'check') return say('sheet.job.check', { name }, writer)
+  if (job.kind !== 'change') return name
+  const { how, ...names } = changeOf(laid, job)
+  return say(`sheet.job.${how}`, names, writer)
 }

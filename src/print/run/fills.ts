@@ -27,9 +27,3 @@ export function fillsOf(laid: readonly Laid[]): Fills[] {
 
 export const fillsName = (name: string, count: number, w: Writer): string =>
   count === 1 ? name : say('sheet.fills', { name: seriesOf(name), count }, w)
-
-/** The bath that was in the tank before this step; null for the first. */
-export function bathBefore(laid: readonly Laid[], index: number): Bath | null {
-  const step = laid.slice(0, index).findLast(({ step: one, skipped }) => isBath(one) && !skipped)?.step
-  return step !== undefined && isBath(step) ? step : null
-}

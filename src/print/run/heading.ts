@@ -1,11 +1,10 @@
-import type { ScoreWarning, TankPlan } from '../../score/index.js'
+import { isBath, type ScoreWarning, type TankPlan } from '../../score/index.js'
 import { say, type Writer, warningSentence } from '../../words/index.js'
 import type { Fonts } from '../setting/fonts.js'
 import { fittingSize } from '../setting/lines.js'
 import { beside, box, type Column, gap, type Piece, stacked, text } from '../setting/pieces.js'
 import { bathTable, plannedTemperature, volumeOf } from './bath-table.js'
 import type { BenchSheetInput } from './definition.js'
-import { isBath } from './job-texts.js'
 import { plannedStave, scoreFigure } from './score-figure.js'
 
 const BODY = { size: 12 } as const

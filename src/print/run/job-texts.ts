@@ -2,17 +2,14 @@ import {
   type Act,
   type Agitation,
   type Bath,
+  changeOf,
   isBath,
-  isRefillOf,
   type Laid,
   type Step,
   type Turn,
 } from '../../score/index.js'
 import { say, type Writer } from '../../words/index.js'
-import { bathBefore } from './fills.js'
 import { momentOf, type TankJob, turnOf } from './timeline.js'
-
-export { isBath }
 
 /** What the sheet says about one job. */
 export interface JobTexts {
@@ -84,24 +81,17 @@ function clearingMultiple(laid: readonly Laid[], index: number): number {
 }
 
 function changeTexts({ plan, one, job, offset }: TankJob, bath: Bath, w: Writer) {
-  const drained = job.parts.some(({ part }) => part === 'drain') ? bathBefore(plan.laid, one.index) : null
+  const { how, drained, ...names } = changeOf(plan.laid, job)
   const pour = job.parts.find(({ part }) => part === 'pour')
   return {
-    heading: changeHeading(drained, bath, w),
+    heading: say(`sheet.job.${how}`, names, w),
     todo: [
-      ...(drained === null ? [] : [say(`sheet.do.out.${drained.goesTo}`, {}, w)]),
+      ...(drained === null ? [] : [say(`sheet.do.out.${drained.step.goesTo}`, {}, w)]),
       ...(pour === undefined ? [] : [say('sheet.do.pour', { from: offset + pour.start, to: offset + pour.end }, w)]),
       ...(job.parts.some(({ part }) => part === 'tap') ? [say('sheet.do.tap', {}, w)] : []),
       ...opening(one.agitation ?? bath.agitation, w),
     ].join(' '),
   }
-}
-
-function changeHeading(drained: Bath | null, bath: Bath, w: Writer): string {
-  const { name } = bath
-  if (drained === null) return say('sheet.job.in', { name }, w)
-  if (isRefillOf(drained, bath)) return say('sheet.job.refill', { name }, w)
-  return say('sheet.job.change', { name, before: drained.name }, w)
 }
 
 /** How a bath is turned right after its pour, in a sentence. */

@@ -1,11 +1,10 @@
-import type { Laid, TankFollowing, TankPlan } from '../../score/index.js'
+import { isBath, type Laid, type TankFollowing, type TankPlan } from '../../score/index.js'
 import { say, type Writer, writeMinuteOfDay, writeTimeOfDay } from '../../words/index.js'
 import type { Fonts } from '../setting/fonts.js'
 import { broken, line } from '../setting/lines.js'
 import type { Line } from '../setting/page.js'
 import type { Column, Piece } from '../setting/pieces.js'
 import { type Fills, fillsName, fillsOf } from './fills.js'
-import { isBath } from './job-texts.js'
 
 const SIZE = 13
 const HEAD = 12

@@ -1,10 +1,10 @@
 import {
-  isFromPaper,
   type Score,
   type StaveInput,
   type TankFollowing,
   type TankPlan,
   type TankState,
+  typedInAt,
 } from '../../score/index.js'
 import { say, type Writer, writeDay, writeMinuteOfDay, writerFor, writeTimeOfDay } from '../../words/index.js'
 import { columnOf, firstPageRoom, flow } from '../setting/flow.js'
@@ -110,7 +110,7 @@ function headPieces(fonts: Fonts, input: RunRecordInput, tank: TankFollowing, co
 
 /** When it was typed in, for a run that was done on paper. */
 function fromPaper({ state, zone }: RunRecordInput, w: Writer): string[] {
-  const typed = state.events.findLast(({ event, stands }) => stands && isFromPaper(event))?.event.wallMs
+  const typed = typedInAt(state)
   if (typed === undefined) return []
   return [say('record.from-paper', { day: writeDay(typed, zone), at: writeMinuteOfDay(typed, zone) }, w)]
 }

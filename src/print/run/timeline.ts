@@ -1,6 +1,7 @@
 import {
   type Agitation,
   type Bath,
+  bathBefore,
   isBath,
   isRefillOf,
   type Job,
@@ -9,7 +10,6 @@ import {
   type TankPlan,
   type Turn,
 } from '../../score/index.js'
-import { bathBefore } from './fills.js'
 
 /** A job of one tank, at its moment of the whole run. */
 export interface TankJob {
@@ -63,7 +63,7 @@ function refilled(last: Entry | undefined, job: TankJob): ManyJobs | null {
 /** Whether a change pours in what was poured out: fresh water after water. */
 function isRefill({ plan, one, job }: TankJob): boolean {
   const before = bathBefore(plan.laid, one.index)
-  return job.kind === 'change' && before !== null && isBath(one.step) && isRefillOf(before, one.step)
+  return job.kind === 'change' && before !== null && isBath(one.step) && isRefillOf(before.step, one.step)
 }
 
 export const momentOf = ({ offset, job }: TankJob): number => offset + job.start

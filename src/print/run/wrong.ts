@@ -1,9 +1,8 @@
-import { type MishapCard, mishapCard, type Step } from '../../score/index.js'
+import { isBath, type MishapCard, mishapCard, type Step } from '../../score/index.js'
 import { type Code, say, type Writer } from '../../words/index.js'
 import type { Fonts } from '../setting/fonts.js'
 import { type Column, gap, type Piece, rule, stacked, text } from '../setting/pieces.js'
 import { headed } from './heading.js'
-import { isBath } from './job-texts.js'
 
 type Mishap = MishapCard['kind']
 

@@ -2,6 +2,7 @@ import type { Seconds } from '../../kernel/index.js'
 import { rateOf } from '../../science/index.js'
 import type { RunState, TankState } from '../events/fold.js'
 import { isFromPaper } from '../events/paper.js'
+import { bathBefore } from '../plan/change.js'
 import { temperatureAt } from '../plan/course.js'
 import type { Facts, Laid } from '../plan/definition.js'
 import { drainInside, pourBefore } from '../plan/lay-out.js'
@@ -83,8 +84,8 @@ function notWritten(laid: readonly Laid[]): Deviation[] {
 }
 
 function pouredInLate(laid: readonly Laid[], one: Laid, slacks: Slacks): Deviation[] {
-  const before = laid.slice(0, one.index).findLast(({ step, skipped }) => isBath(step) && !skipped)
-  if (before === undefined || one.inBy !== 'pressed' || !isBath(one.step)) return []
+  const before = bathBefore(laid, one.index)
+  if (before === null || one.inBy !== 'pressed' || !isBath(one.step)) return []
   const expected = before.free + one.step.handling.cap.seconds + pourBefore(one.step)
   const by = one.in - expected
   const acts = laid.slice(before.index + 1, one.index).some(({ step }) => !isBath(step) && step.within === null)

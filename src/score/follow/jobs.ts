@@ -1,4 +1,5 @@
 import type { Instant } from '../../kernel/index.js'
+import { bathBefore } from '../plan/change.js'
 import type { Job, Laid } from '../plan/definition.js'
 import { isBath } from '../recipe/kinds.js'
 import { isBefore } from '../recipe/moments.js'
@@ -30,8 +31,7 @@ function waits({ kind, index }: Job, laid: readonly Laid[]): boolean {
   if (kind === 'turn' || kind === 'check') return false
   const own = laid[index] as Laid
   if (kind !== 'change') return own.outBy === 'waiting'
-  const before = laid.slice(0, index).findLast(({ step, skipped }) => isBath(step) && !skipped)
-  return own.inBy === 'waiting' || before?.outBy === 'waiting'
+  return own.inBy === 'waiting' || bathBefore(laid, index)?.outBy === 'waiting'
 }
 
 /** The confirmation that comes next in the order of the list. */

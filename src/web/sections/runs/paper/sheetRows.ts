@@ -1,4 +1,4 @@
-import { isBath, type Job, type Score, type TankPlan } from '../../../../score/index.js'
+import { changeOf, isBath, type Job, type Score, type TankPlan } from '../../../../score/index.js'
 import { say, type Writer } from '../../../../words/index.js'
 
 /** A row of the bench sheet that has boxes for times. */
@@ -40,14 +40,6 @@ function rowOf(plan: TankPlan, job: Job, several: boolean, writer: Writer): Shee
   const { name } = step
   if (!isBath(step)) return row(name, { done: job.index, clears: step.kind === 'look' })
   if (job.kind === 'drain') return row(say('sheet.job.out', { name }, writer), { out: job.index })
-  const before = job.parts.some(({ part }) => part === 'drain') ? bathBefore(plan, job.index) : null
-  if (before === null) return row(say('sheet.job.in', { name }, writer), { in: job.index })
-  const boxes = { out: before, in: job.index }
-  const drained = laid[before]?.step
-  const again = drained?.name === name && drained.kind === step.kind
-  if (again) return row(say('sheet.job.refill', { name }, writer), boxes)
-  return row(say('sheet.job.change', { name, before: drained?.name ?? '' }, writer), boxes)
+  const { how, drained, ...names } = changeOf(laid, job)
+  return row(say(`sheet.job.${how}`, names, writer), { out: drained?.index ?? null, in: job.index })
 }
-
-const bathBefore = ({ laid }: TankPlan, index: number): number | null =>
-  laid.slice(0, index).findLast(({ step, skipped }) => isBath(step) && !skipped)?.index ?? null

@@ -1,5 +1,5 @@
 import type { Instant } from '../../../../kernel/index.js'
-import { fold, follow, isFromPaper, type Score } from '../../../../score/index.js'
+import { fold, follow, type Score, typedInAt } from '../../../../score/index.js'
 import { say, writeDay, writeMinuteOfDay, writeTimeOfDay } from '../../../../words/index.js'
 import { type Run, runRecordAddress, useBench, useRun } from '../../../shared/api/index.js'
 import { deviceClock } from '../../../shared/platform/index.js'
@@ -32,7 +32,7 @@ function Record({ run, score }: { run: Run; score: Score }) {
   const until = lookedAt(run, state.events.at(-1)?.at)
   const following = follow(score, state, until)
   const begun = state.events.find(({ stands }) => stands)?.at
-  const typed = state.events.findLast(({ event, stands }) => stands && isFromPaper(event))?.event.wallMs
+  const typed = typedInAt(state)
   const { tanks } = run.plan
   const films = [...new Set(tanks.flatMap(({ on_reels }) => on_reels.map(({ film }) => film)))].join(', ')
   const recipe = [...new Set(tanks.map((tank) => tank.recipe.name))].join(', ')
