@@ -18,5 +18,8 @@ export class SetClock implements Clock {
   }
 }
 
+/** Of 24 hours; a day where clocks are moved is longer or shorter. */
+export const DAY_MS = 86_400_000
+
 /** An instant as ISO 8601 text in UTC, with milliseconds: the form it has in JSON. */
 export const instantText = (at: Instant): string => new Date(at).toISOString()

@@ -1,8 +1,8 @@
 import { learnProblems } from './problems/problem.js'
 import { deskProblems } from './problems/registry/desk.js'
 
-export { type Clock, type Instant, instantText, SetClock } from './clock.js'
-export { type WallClocks, wallClocks } from './local-time.js'
+export { type Clock, DAY_MS, type Instant, instantText, SetClock } from './clock.js'
+export { dayAt, type WallClocks, wallClocks } from './local-time.js'
 export { compareNames, nameKey } from './names.js'
 export {
   learnProblems,
@@ -21,3 +21,5 @@ export { deskProblems }
 
 // Left out of the built pages, which learn the problems of the desk with the first page that is for one.
 learnProblems(deskProblems)
+
+export { inZone, isZone } from './zones.js'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { readTimeOfDay, wallClocks } from './index.js'
+import { dayAt, readTimeOfDay, wallClocks } from './index.js'
 
 const at = (text: string): number => Date.parse(text)
 const clock = (hours: number, minutes = 0, seconds = 0): number => hours * 3600 + minutes * 60 + seconds
@@ -60,5 +60,13 @@ describe('an instant from what a clock showed', () => {
     expect(wallClocks('Europe/Vienna').nearest(clock(3, 10), at('2026-03-29T00:55:00Z'))).toBe(
       at('2026-03-29T01:10:00Z'),
     )
+  })
+
+  it('knows where a day begins, also where clocks are moved at midnight', () => {
+    // In Havana midnight of 8 March 2026 was left out: the day began at one o'clock.
+    expect(wallClocks('America/Havana').onDay('2026-03-08', 0)).toBe(at('2026-03-08T05:00:00Z'))
+    expect(dayAt(at('2026-03-08T04:59:59Z'), 'America/Havana')).toBe('2026-03-07')
+    expect(dayAt(at('2026-03-08T05:00:00Z'), 'America/Havana')).toBe('2026-03-08')
+    expect(dayAt(at('2026-03-08T05:00:00Z'), 'No/Such')).toBe('2026-03-08')
   })
 })

@@ -1,6 +1,5 @@
-import type { Instant } from './clock.js'
-
-const DAY_MS = 86_400_000
+import { DAY_MS, type Instant, instantText } from './clock.js'
+import { inZone } from './zones.js'
 
 /** The clocks on the walls of a place. */
 export interface WallClocks {
@@ -18,7 +17,7 @@ export interface WallClocks {
 
 /** Clocks by the name of a zone, as `Europe/Vienna`; an unknown one is UTC. Made once and asked often. */
 export function wallClocks(zone: string): WallClocks {
-  const format = formatIn(zone)
+  const format = inZone(zone, 'sv-SE', FIGURES)
   const shownAt = (at: Instant): Instant => {
     const [year = 0, month = 1, ...rest] = format
       .formatToParts(at)
@@ -43,13 +42,16 @@ export function wallClocks(zone: string): WallClocks {
   }
 }
 
+/** The day at an instant where the bench is, as `2026-07-14`; an unknown zone is UTC. */
+export const dayAt = (at: Instant, zone: string): string => instantText(wallClocks(zone).shownAt(at)).slice(0, 10)
+
 /** Year, month, day and time of day in this order, in figures. */
-function formatIn(zone: string): Intl.DateTimeFormat {
-  const day = { year: 'numeric', month: 'numeric', day: 'numeric' } as const
-  const style = { ...day, hour: 'numeric', minute: 'numeric', second: 'numeric', hourCycle: 'h23' } as const
-  try {
-    return new Intl.DateTimeFormat('sv-SE', { ...style, timeZone: zone })
-  } catch {
-    return new Intl.DateTimeFormat('sv-SE', { ...style, timeZone: 'UTC' })
-  }
+const FIGURES: Intl.DateTimeFormatOptions = {
+  year: 'numeric',
+  month: 'numeric',
+  day: 'numeric',
+  hour: 'numeric',
+  minute: 'numeric',
+  second: 'numeric',
+  hourCycle: 'h23',
 }

@@ -1,9 +1,9 @@
-import { failed, type Instant, ok, problem, type Result } from '../kernel/index.js'
+import { DAY_MS, failed, type Instant, ok, problem, type Result } from '../kernel/index.js'
 import type { WriteKey } from '../lab/index.js'
 import type { Db } from './schema.js'
 
 /** How long the answer to a key is kept. A phone that comes back later than this asks anew. */
-const KEPT_MS = 90 * 86_400_000
+const KEPT_MS = 90 * DAY_MS
 
 /**
  * Runs `work` once for a key. The key's row goes in first: a second write with the same key, also from another

@@ -1,4 +1,4 @@
-import { instantText } from '../clock.js'
+import { DAY_MS, instantText } from '../clock.js'
 import { type Problem, type ProblemDetails, problem } from '../problems/problem.js'
 import type { ProblemCode } from '../problems/registry.js'
 import { daysOfMonth, monthName, monthOf, SEASONS, seasonOf } from './calendar.js'
@@ -166,8 +166,6 @@ function sound(text: string, possible: readonly Whole[], { what, example }: Nami
       : `there is no month ${month}`
   return { problem: problem('quantity.impossible', { text, what, example, reason }) }
 }
-
-const DAY_MS = 86_400_000
 
 /** `today`, `tomorrow`, `in 10 days`, `in a week`, `in 2 weeks`. */
 function fromToday(text: string, today: Day): Found {

@@ -1,4 +1,4 @@
-import { failed, type Instant, ok, problem, type Result, type UnitSystem } from '../../kernel/index.js'
+import { failed, type Instant, isZone, ok, problem, type Result, type UnitSystem } from '../../kernel/index.js'
 import type { BenchView, Settings } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
@@ -28,15 +28,6 @@ export async function benchView(context: Context, rooms: Rooms): Promise<BenchVi
     zone: bench.zone,
     demo_exists: benches.some((candidate) => candidate.kind === 'demo'),
     role: context.actor.role === 'owner' ? 'owner' : 'device',
-  }
-}
-
-/** Whether a time zone goes by this name here; days could not be written in any other. */
-function isZone(name: string): boolean {
-  try {
-    return new Intl.DateTimeFormat('en', { timeZone: name }).resolvedOptions().timeZone !== ''
-  } catch {
-    return false
   }
 }
 

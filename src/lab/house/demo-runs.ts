@@ -1,4 +1,4 @@
-import { celsius, expectOk, type Instant, ok, type Result } from '../../kernel/index.js'
+import { celsius, DAY_MS, expectOk, type Instant, ok, type Result } from '../../kernel/index.js'
 import { type RunEvent, SHIPPED_RECIPES, type TankPlan } from '../../score/index.js'
 import type { PlanRun, Run } from '../../wire/index.js'
 import type { Context } from '../context.js'
@@ -8,7 +8,7 @@ import { scoreOf } from '../runs/standing.js'
 import { judgeRun } from '../runs/verdicts.js'
 import type { Rooms } from '../store.js'
 
-const TWO_DAYS_MS = 2 * 86_400_000
+const TWO_DAYS_MS = 2 * DAY_MS
 /** The hands of the demo bench are a little late at each pour-out, seconds. */
 const LATE = 4
 

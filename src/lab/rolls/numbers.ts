@@ -1,8 +1,7 @@
-import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { dayAt, failed, ok, problem, type Result } from '../../kernel/index.js'
 import type { NumberBlock as BlockView } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
-import { yearAt } from './days.js'
 import type { NumberBlock, RollNumber } from './port.js'
 
 /** Year and running number: sorts as it counts, and says when a roll came in. */
@@ -31,7 +30,10 @@ const hasYear = (pattern: string): boolean => /\{(?:year|yy)\}/.test(pattern)
 
 async function standingPattern(context: Context, rooms: Rooms): Promise<{ pattern: string; year: number }> {
   const pattern = (await rooms.rolls.pattern()) ?? DEFAULT_PATTERN
-  return { pattern, year: hasYear(pattern) ? yearAt(context.clock.now(), await zoneOf(context, rooms)) : 0 }
+  return {
+    pattern,
+    year: hasYear(pattern) ? Number(dayAt(context.clock.now(), await zoneOf(context, rooms)).slice(0, 4)) : 0,
+  }
 }
 
 export const zoneOf = async (context: Context, rooms: Rooms): Promise<string> =>

@@ -1,4 +1,4 @@
-import { failed, instantText, ok, problem, type Result } from '../../kernel/index.js'
+import { DAY_MS, failed, instantText, ok, problem, type Result } from '../../kernel/index.js'
 import type { OrderStanding, OrderStatement, OrderRecord as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import { type Stated, standingOf, statementCommands } from '../statements.js'
@@ -94,8 +94,6 @@ export async function handBack(context: Context, rooms: Rooms, id: string, count
   await rooms.feed.tell({ kind: 'orders', subject: id }, at)
   return ok(await viewOf(rooms, order.value))
 }
-
-const DAY_MS = 86_400_000
 
 /** Notes a private link by the hash of its token, which alone is kept. */
 export async function addOrderLink(

@@ -1,10 +1,9 @@
-import { type Instant, instantText, seconds } from '../../kernel/index.js'
+import { DAY_MS, type Instant, instantText, seconds } from '../../kernel/index.js'
 import { capacityOf, clearingVerdict, type FixingFamily, KEEPING } from '../../science/index.js'
 import type { ContainerStatement, LeftView, ProductStatement } from '../../wire/index.js'
 import { fromLedger, toRolls } from './amounts.js'
 import { type Bath, type Limit, lastClearing, limitsOf } from './limits.js'
 
-const DAY_MS = 86_400_000
 const WEEK_DAYS = 7
 /** 2 rolls must not become 1 by the last digit of 12 − 10. */
 const NEGLIGIBLE = 1e-6

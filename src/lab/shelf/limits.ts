@@ -1,4 +1,4 @@
-import { type Instant, millilitres, seconds } from '../../kernel/index.js'
+import { DAY_MS, type Instant, millilitres, seconds } from '../../kernel/index.js'
 import {
   ageOf,
   type FixerLeft,
@@ -31,7 +31,6 @@ export interface Bath {
   readonly fresh: Readonly<Record<FixingFamily, number | null>>
 }
 
-const DAY_MS = 86_400_000
 /** Where a product's own figure is from, in the words of the sciences. */
 const originOf = ({ origin }: ProductStatement): Origin =>
   ({

@@ -1,7 +1,6 @@
-import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { dayAt, failed, ok, problem, type Result } from '../../kernel/index.js'
 import type { FinishMix, Posted } from '../../wire/index.js'
 import type { Context } from '../context.js'
-import { dayAt } from '../rolls/days.js'
 import { zoneOf } from '../rolls/numbers.js'
 import type { Rooms } from '../store.js'
 import { minus, NOTHING, shareOf, toLedger } from './amounts.js'

@@ -1,5 +1,6 @@
 import {
   compareNames,
+  DAY_MS,
   failed,
   instantText,
   type Millilitres,
@@ -37,7 +38,6 @@ export async function shelf(context: Context, rooms: Rooms): Promise<Shelf> {
   }
 }
 
-const DAY_MS = 86_400_000
 const NO_SILVER = { low: 0, usual: 0, high: 0 }
 
 /** A jug with its silver as an estimate, and when it will be full at the present pace. */

@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from 'react'
+import { isZone } from '../../../kernel/index.js'
 import type { BenchView, Settings } from '../../../wire/index.js'
 import { say } from '../../../words/index.js'
 import { changeSettings, useWrite } from '../../shared/api/index.js'
@@ -76,11 +77,3 @@ export function SettingsPart({ bench }: { bench: BenchView }) {
 }
 
 const hereZone = () => Intl.DateTimeFormat().resolvedOptions().timeZone
-
-function isZone(zone: string): boolean {
-  try {
-    return Intl.DateTimeFormat('en', { timeZone: zone }) !== null
-  } catch {
-    return false
-  }
-}
