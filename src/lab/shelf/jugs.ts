@@ -3,6 +3,7 @@ import type { Discard, ProductStatement } from '../../wire/index.js'
 import type { Rooms } from '../store.js'
 import { standingEntries } from './ledger.js'
 import { nameOf, type Standing } from './posting.js'
+import { productsOf } from './views.js'
 
 type Role = ProductStatement['role']
 
@@ -58,10 +59,5 @@ async function rolesIn(rooms: Rooms, jugId: string): Promise<Set<Role>> {
     const said = await rooms.shelf.containers.newest(id)
     if (said?.statement.kind === 'package') productIds.push(said.statement.product_id)
   }
-  const roles = new Set<Role>()
-  for (const id of new Set(productIds)) {
-    const product = await rooms.products.newest(id)
-    if (product !== null) roles.add(product.statement.role)
-  }
-  return roles
+  return new Set([...(await productsOf(rooms, productIds)).values()].map(({ role }) => role))
 }

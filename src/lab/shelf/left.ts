@@ -41,7 +41,7 @@ function deciding(endings: readonly Ending[]): Ending | null {
 
 /** Beyond this a date says nothing: the end of what a calendar can hold comes later still. */
 const FAR = 50 * 365 * DAY_MS
-const dateText = (at: Instant | null, now: Instant): string | null =>
+export const dateText = (at: Instant | null, now: Instant): string | null =>
   at === null || at - now > FAR ? null : instantText(Math.round(at))
 
 /** What a bath can still do, by everything that may end it; the least decides and is named. */

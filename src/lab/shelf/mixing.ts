@@ -6,7 +6,7 @@ import type { Rooms } from '../store.js'
 import { minus, NOTHING, shareOf, toLedger } from './amounts.js'
 import type { Container, Leg, Lot } from './port.js'
 import { book, bottleFor, happenedAt, holdingContainer, legOf, nameOf } from './posting.js'
-import { postedView } from './views.js'
+import { posted } from './views.js'
 
 /** What was mixed is a lot: it takes from its packages and fills its bottles, all in one entry. */
 export async function finishMix(context: Context, rooms: Rooms, asked: FinishMix): Promise<Result<Posted>> {
@@ -45,7 +45,7 @@ export async function finishMix(context: Context, rooms: Rooms, asked: FinishMix
     told: { kind: 'mixed', parts: asked.parts },
     legs: [...taken.value, ...filled.value].map(({ leg }) => leg),
   })
-  return booked.ok ? ok(await postedView(context, rooms, booked.value, lot)) : booked
+  return posted(context, rooms, booked, lot)
 }
 
 type Booked = { readonly container: Container; readonly leg: Leg }

@@ -1,15 +1,12 @@
-import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { failed, problem, type Result } from '../../kernel/index.js'
 import type { Discard, HandOver, MeasureContents, MovePortion, Posted } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
 import { fromLedger, minus, NOTHING, shareOf, toLedger } from './amounts.js'
 import { mayGoInto } from './jugs.js'
-import type { LedgerEntry, Portion } from './port.js'
+import type { Portion } from './port.js'
 import { book, bottleFor, happenedAt, holdingContainer, legOf, nameOf, standingContainer } from './posting.js'
-import { postedView } from './views.js'
-
-const shown = async (context: Context, rooms: Rooms, booked: Result<LedgerEntry>): Promise<Result<Posted>> =>
-  booked.ok ? ok(await postedView(context, rooms, booked.value)) : booked
+import { posted } from './views.js'
 
 const amountOf = (asked: number | null, held: number): number => (asked === null ? held : toLedger(asked))
 
@@ -34,7 +31,7 @@ export async function movePortion(context: Context, rooms: Rooms, asked: MovePor
     told: { kind: tops ? 'topped-up' : 'moved' },
     legs: [legOf(source, minus(share)), legOf(target, share, tops ? target.lotId : source.lotId)],
   })
-  return shown(context, rooms, booked)
+  return posted(context, rooms, booked)
 }
 
 /** Spent baths go into a jug; only what holds no silver and is no poison may be said to have gone another way. */
@@ -58,7 +55,7 @@ export async function discard(context: Context, rooms: Rooms, asked: Discard): P
     told: { kind: 'discarded', where: asked.where },
     legs: [legOf(container, minus(share)), ...(jug === null ? [] : [legOf(jug.value.container, waste, null)])],
   })
-  return shown(context, rooms, booked)
+  return posted(context, rooms, booked)
 }
 
 async function jugFor(rooms: Rooms, id: string | null) {
@@ -83,7 +80,7 @@ export async function handOver(context: Context, rooms: Rooms, asked: HandOver):
     told: { kind: 'handed-over', to: asked.to },
     legs: [legOf(container, minus(share))],
   })
-  return shown(context, rooms, booked)
+  return posted(context, rooms, booked)
 }
 
 /** What was found by measuring, where the book says otherwise. The difference is an entry, and the old book stays. */
@@ -107,5 +104,5 @@ export async function measureContents(context: Context, rooms: Rooms, asked: Mea
     legs: [legOf(container, asked.found === 0 ? minus(shareOf(container, container.held)) : alone)],
     demands: { [container.id]: { seen: container.seq } },
   })
-  return shown(context, rooms, booked)
+  return posted(context, rooms, booked)
 }

@@ -1,4 +1,4 @@
-import { failed, type Instant, instantText, ok, problem, type Result } from '../../kernel/index.js'
+import { failed, type Instant, instantText, ok, type Problem, problem, type Result } from '../../kernel/index.js'
 import type { ContainerStatement, EntryTold, ProductStatement } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
@@ -63,6 +63,30 @@ export function happenedAt(context: Context, asked: string | null, containers: r
   return ok(Math.max(at, last + 1))
 }
 
+/** The containers that an entry books in. */
+export async function containersOf(rooms: Rooms, { legs }: Pick<LedgerEntry, 'legs'>): Promise<Container[]> {
+  const containers: Container[] = []
+  for (const { containerId } of legs) {
+    const container = await rooms.shelf.container(containerId)
+    if (container !== null) containers.push(container)
+  }
+  return containers
+}
+
+/** More is wanted than there is. */
+export function notEnough(standing: Standing, wanted: number, field?: string): Problem {
+  const { unit, held } = standing.container
+  const details = {
+    name: nameOf(standing),
+    unit: unitWord(unit),
+    wanted: fromLedger(wanted),
+    held: fromLedger(held),
+  }
+  return problem('shelf.not-enough', details, field)
+}
+
+const unitWord = (unit: Container['unit']): string => (unit === 'ml' ? 'mL' : 'g')
+
 export const legOf = (container: Container, change: Partial<Portion>, lotId = container.lotId): Leg => ({
   ...NOTHING,
   ...change,
@@ -109,17 +133,13 @@ async function refusal(
   const { container, lot } = found.value
   const leg = legs.find(({ containerId }) => containerId === id) as Leg
   const name = nameOf(found.value)
-  const unit = container.unit === 'ml' ? 'mL' : 'g'
   const carries = demands[id]?.carries
-  if (container.held + leg.held < 0)
-    return failed(
-      problem('shelf.not-enough', { name, unit, wanted: fromLedger(-leg.held), held: fromLedger(container.held) }),
-    )
+  if (container.held + leg.held < 0) return failed(notEnough(found.value, -leg.held))
   if (container.room !== null && container.held + leg.held > container.room)
     return failed(
       problem('shelf.too-full', {
         name,
-        unit,
+        unit: unitWord(container.unit),
         wanted: fromLedger(leg.held),
         free: fromLedger(container.room - container.held),
       }),

@@ -15,8 +15,9 @@ import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
 import { fromLedger, toRolls } from './amounts.js'
 import { standingEntries } from './ledger.js'
+import { dateText } from './left.js'
 import type { Container, LedgerEntry } from './port.js'
-import { headOf, type Known, knownOf, lotView, onShelf, recordOf } from './views.js'
+import { headOf, type Known, knownOf, lotView, onShelf, productsOf, recordOf } from './views.js'
 
 /** All that stands on the shelf, by name: bottles, packages, jugs of waste. */
 export async function shelf(context: Context, rooms: Rooms): Promise<Shelf> {
@@ -48,8 +49,9 @@ function jugView(context: Context, known: Known, jug: Container, all: readonly L
   const silver = silverIn(held, basis, met)
   const opened = openedAt(jug.id, all)
   const free = (jug.room ?? held) - held
-  const days = opened === null ? 0 : Math.max(1, (context.clock.now() - opened) / DAY_MS)
-  const fullOn = opened === null || held === 0 || free <= 0 ? null : context.clock.now() + (free / held) * days * DAY_MS
+  const now = context.clock.now()
+  const days = opened === null ? 0 : Math.max(1, (now - opened) / DAY_MS)
+  const fullOn = opened === null || held === 0 || free <= 0 ? null : now + (free / held) * days * DAY_MS
   return {
     id: jug.id,
     name: said.statement.name,
@@ -61,13 +63,12 @@ function jugView(context: Context, known: Known, jug: Container, all: readonly L
     opened_at: opened === null ? null : instantText(opened),
     // Less room than a tank's bath takes is no room.
     full: free < FULL_UNDER_UL,
-    full_on: fullOn === null || fullOn - context.clock.now() > FAR_MS ? null : instantText(Math.round(fullOn)),
+    full_on: dateText(fullOn, now),
     record: recordOf(jug, said),
   }
 }
 
 const FULL_UNDER_UL = 250_000
-const FAR_MS = 50 * 365 * DAY_MS
 
 function silverIn(held: number, basis: number, met: number): JugView['silver_g'] {
   const ml = (amount: number): Millilitres => millilitres(fromLedger(amount))
@@ -112,11 +113,14 @@ export async function findLots(rooms: Rooms, { words, after, most }: FindLots): 
     return failed(problem('request.invalid', { reason: `“${after}” is no place in a list of lots.` }, 'after'))
   const from = place === null ? null : { mixedAt: Number(place[1]), id: place[2] as string }
   const { lots, found } = await rooms.shelf.findLots({ words, after: from, most })
-  const heads = []
-  for (const lot of lots) {
-    const product = (await rooms.products.newest(lot.productId))?.statement
-    if (product !== undefined) heads.push(headOf(lot, product))
-  }
+  const products = await productsOf(
+    rooms,
+    lots.map(({ productId }) => productId),
+  )
+  const heads = lots.flatMap((lot) => {
+    const product = products.get(lot.productId)
+    return product === undefined ? [] : [headOf(lot, product)]
+  })
   const last = lots.length === most ? lots.at(-1) : undefined
   return ok({ lots: heads, found, next: last ? `${last.mixedAt}_${last.id}` : null })
 }

@@ -1,10 +1,10 @@
-import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { failed, problem, type Result } from '../../kernel/index.js'
 import type { Posted, StationBath, TestBath } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
 import { minus, toRolls } from './amounts.js'
-import { book, happenedAt, holdingContainer, legOf, nameOf } from './posting.js'
-import { postedView } from './views.js'
+import { book, containersOf, happenedAt, holdingContainer, legOf, nameOf } from './posting.js'
+import { posted } from './views.js'
 
 /** Tests that say nothing of another role: an indicator is of a stop bath, clearing of a fixer, a leader of a developer. */
 const ROLE_OF = { clearing: 'fixer', indicator: 'stop', leader: 'developer' } as const
@@ -28,7 +28,7 @@ export async function testBath(context: Context, rooms: Rooms, asked: TestBath):
   if (!at.ok) return at
   const told = { kind: 'tested', test, met_rolls: toRolls(container.met) } as const
   const booked = await book(context, rooms, { at: at.value, note: asked.note, told, legs: [legOf(container, {})] })
-  return booked.ok ? ok(await postedView(context, rooms, booked.value)) : booked
+  return posted(context, rooms, booked)
 }
 
 /** Says which of two fixing baths a bottle is. */
@@ -42,7 +42,7 @@ export async function stationBath(context: Context, rooms: Rooms, asked: Station
   if (!at.ok) return at
   const told = { kind: 'stationed', station: asked.station } as const
   const booked = await book(context, rooms, { at: at.value, note: asked.note, told, legs: [legOf(container, {})] })
-  return booked.ok ? ok(await postedView(context, rooms, booked.value)) : booked
+  return posted(context, rooms, booked)
 }
 
 /** Takes an entry back by another that books it the other way; refused where that has gone on since. */
@@ -53,14 +53,9 @@ export async function takeBack(context: Context, rooms: Rooms, id: string, note:
   const ids = entry.legs.map(({ containerId }) => containerId)
   const others = await rooms.shelf.entriesOf(ids)
   if (others.some(({ retracts }) => retracts === id)) return failed(problem('shelf.taken-back-before', {}))
-  const containers = []
-  for (const containerId of ids) {
-    const container = await rooms.shelf.container(containerId)
-    if (container !== null) containers.push(container)
-  }
-  const at = happenedAt(context, null, containers)
+  const at = happenedAt(context, null, await containersOf(rooms, entry))
   if (!at.ok) return at
   const legs = entry.legs.map((leg) => ({ ...leg, ...minus(leg) }))
   const booked = await book(context, rooms, { at: at.value, note, told: { kind: 'taken-back' }, legs, retracts: id })
-  return booked.ok ? ok(await postedView(context, rooms, booked.value)) : booked
+  return posted(context, rooms, booked)
 }

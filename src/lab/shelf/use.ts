@@ -1,4 +1,4 @@
-import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { failed, problem, type Result } from '../../kernel/index.js'
 import { CARRIED_OUT } from '../../science/index.js'
 import type { Posted, ProductStatement, UseBath } from '../../wire/index.js'
 import type { Context } from '../context.js'
@@ -6,8 +6,8 @@ import type { Rooms } from '../store.js'
 import { filmTakes, fromLedger, minus, shareOf, toLedger, toRolls } from './amounts.js'
 import { carriesOf } from './limits.js'
 import type { Leg } from './port.js'
-import { book, happenedAt, holdingContainer, legOf, nameOf, type Standing } from './posting.js'
-import { postedView } from './views.js'
+import { book, happenedAt, holdingContainer, legOf, nameOf, notEnough, type Standing } from './posting.js'
+import { posted } from './views.js'
 
 type Held = Standing & { readonly product: ProductStatement }
 
@@ -21,7 +21,7 @@ export async function useBath(context: Context, rooms: Rooms, asked: UseBath): P
   if (!takes.ok) return takes
   const { container, product } = found.value
   const poured = toLedger(asked.poured)
-  if (poured > container.held) return notEnough(found.value, asked.poured)
+  if (poured > container.held) return failed(notEnough(found.value, poured, 'poured'))
   const at = happenedAt(context, asked.at, [container])
   if (!at.ok) return at
   const gone = isGone(found.value)
@@ -41,7 +41,7 @@ export async function useBath(context: Context, rooms: Rooms, asked: UseBath): P
     legs: [leg],
     ...(carries === null ? {} : { demands: { [container.id]: { carries } } }),
   })
-  return booked.ok ? ok(await postedView(context, rooms, booked.value)) : booked
+  return posted(context, rooms, booked)
 }
 
 const keptLeg = (container: Held['container'], lost: number, takes: { met: number; worked: number }): Leg =>
@@ -80,17 +80,3 @@ function pouredBack(found: Held, { back_into, container_id }: UseBath): Result<n
   if (back_into === null) return failed(problem('shelf.back-where', { name }, 'back_into'))
   return back_into === container_id ? null : failed(problem('shelf.back-into-other', { name }, 'back_into'))
 }
-
-const notEnough = (found: Held, wanted: number): Result<never> =>
-  failed(
-    problem(
-      'shelf.not-enough',
-      {
-        name: nameOf(found),
-        unit: found.container.unit === 'ml' ? 'mL' : 'g',
-        wanted,
-        held: fromLedger(found.container.held),
-      },
-      'poured',
-    ),
-  )

@@ -1,4 +1,4 @@
-import { failed, instantText, ok, problem } from '../../kernel/index.js'
+import { failed, instantText, ok, problem, type Result } from '../../kernel/index.js'
 import type {
   ContainerRecord,
   ContainerStatement,
@@ -16,6 +16,7 @@ import { type Contents, EMPTY, foldLedger, shapeOf } from './ledger.js'
 import { leftIn, leftInPackage } from './left.js'
 import type { Bath } from './limits.js'
 import type { Container, LedgerEntry, Lot } from './port.js'
+import { containersOf } from './posting.js'
 
 export const recordOf = (container: Container, said: Stated<ContainerStatement>): ContainerRecord => ({
   ...standingOf(said),
@@ -80,13 +81,7 @@ export async function knownOf(rooms: Rooms, containers: readonly Container[]): P
   const lots = new Map((await rooms.shelf.lots(lotIds)).map((lot) => [lot.id, lot]))
   const productIds = new Set([...lots.values()].map(({ productId }) => productId))
   for (const { statement } of said.values()) if (statement.kind === 'package') productIds.add(statement.product_id)
-  const products = new Map<string, ProductStatement>()
-  const kept = new Map((await rooms.products.all()).map((product) => [product.id, product.statement]))
-  for (const id of productIds) {
-    // A removed product still stands on the shelf.
-    const product = kept.get(id) ?? (await rooms.products.newest(id))?.statement
-    if (product !== undefined) products.set(id, product)
-  }
+  const products = await productsOf(rooms, productIds)
   const shapes = new Map([...said].map(([id, { statement }]) => [id, shapeOf(statement)]))
   const entries = await rooms.shelf.entriesOfLots(lotIds)
   const contents = new Map<string, Contents>()
@@ -96,6 +91,17 @@ export async function knownOf(rooms: Rooms, containers: readonly Container[]): P
   }
   const known = { said, containers, lots, products, contents }
   return { ...known, fresh: await freshClearing(rooms, [...lots.values()]) }
+}
+
+/** What is said of these products; a removed one still stands on the shelf. */
+export async function productsOf(rooms: Rooms, ids: Iterable<string>): Promise<Map<string, ProductStatement>> {
+  const kept = new Map((await rooms.products.all()).map((product) => [product.id, product.statement]))
+  const products = new Map<string, ProductStatement>()
+  for (const id of new Set(ids)) {
+    const product = kept.get(id) ?? (await rooms.products.newest(id))?.statement
+    if (product !== undefined) products.set(id, product)
+  }
+  return products
 }
 
 /** The newest clearing time of a fresh bath, by product and family of film. */
@@ -145,25 +151,23 @@ export function onShelf(context: Context, known: Known, container: Container): O
   }
 }
 
-/** What an entry did, with the containers as they stand after it. */
-export async function postedView(
+/** What an entry did, with the containers as they stand after it; or why it was not booked. */
+export async function posted(
   context: Context,
   rooms: Rooms,
-  entry: LedgerEntry,
+  booked: Result<LedgerEntry>,
   lot: Lot | null = null,
-): Promise<Posted> {
-  const touched: Container[] = []
-  for (const { containerId } of entry.legs) {
-    const container = await rooms.shelf.container(containerId)
-    if (container !== null) touched.push(container)
-  }
+): Promise<Result<Posted>> {
+  if (!booked.ok) return booked
+  const entry = booked.value
+  const touched = await containersOf(rooms, entry)
   const known = await knownOf(rooms, touched)
   const product = lot === null ? null : ((await rooms.products.newest(lot.productId))?.statement ?? null)
-  return {
+  return ok({
     entry: entryView(entry, (id) => touched.find((one) => one.id === id)?.unit ?? 'ml', false),
     containers: touched.flatMap((container) => onShelf(context, known, container) ?? []),
     lot: lot === null || product === null ? null : headOf(lot, product),
-  }
+  })
 }
 
 /** A lot with where it stands and everything that happened to it, oldest first. */

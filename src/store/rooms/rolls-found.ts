@@ -1,8 +1,9 @@
-import { type ExpressionBuilder, sql } from 'kysely'
+import type { ExpressionBuilder } from 'kysely'
 import { nameKey } from '../../kernel/index.js'
 import type { RollRecord, RollsWanted } from '../../lab/index.js'
 import type { Db, Schema } from '../schema.js'
 import { rollRecord } from './rolls-rows.js'
+import { searchedFor } from './searched.js'
 
 /** Rolls as they are looked for: newest number first, a page at a time, and how many there are in all. */
 export async function findRolls(
@@ -25,9 +26,8 @@ export async function findRolls(
 }
 
 function conditions(e: ExpressionBuilder<Schema, 'rolls'>, wanted: RollsWanted) {
-  const words = nameKey(wanted.words).split(/\s+/).filter(Boolean)
   return [
-    ...words.map((word) => e(sql<string>`searched`, 'like', sql<string>`${containing(word)} escape '\\'`)),
+    ...searchedFor(wanted.words),
     ...(wanted.state.length > 0 ? [e('state', 'in', wanted.state)] : []),
     ...(wanted.film === '' ? [] : [e('film_key', '=', nameKey(wanted.film))]),
     ...(wanted.whose === '' ? [] : [e('whose_key', '=', nameKey(wanted.whose))]),
@@ -38,6 +38,3 @@ function conditions(e: ExpressionBuilder<Schema, 'rolls'>, wanted: RollsWanted) 
     ...(wanted.takenInBefore === null ? [] : [e('taken_in_at', '<', wanted.takenInBefore)]),
   ]
 }
-
-/** A pattern for what contains a word as it stands, signs and all. */
-const containing = (word: string): string => `%${word.replaceAll(/[\\%_]/g, (sign) => `\\${sign}`)}%`

@@ -1,8 +1,8 @@
 import { sql } from 'kysely'
-import { nameKey } from '../../kernel/index.js'
 import type { Demand, LedgerEntry, Leg, Lot, LotsWanted, ShelfPort } from '../../lab/index.js'
 import type { Db } from '../schema.js'
 import type { ShelfEntryRow, ShelfLegRow } from '../schema-shelf.js'
+import { searchedFor } from './searched.js'
 import { containerRecord, containerRow, entryRecord, entryRow, legRows, lotRecord, lotRow } from './shelf-rows.js'
 import { statementsRoom } from './statements.js'
 
@@ -62,10 +62,10 @@ async function findLots(
   bench: string,
   { words, after, most }: LotsWanted,
 ): Promise<{ lots: Lot[]; found: number }> {
-  let query = db.selectFrom('lots').where('bench_id', '=', bench)
-  // Signs that LIKE would read as its own are taken as they stand.
-  for (const word of nameKey(words).split(/\s+/).filter(Boolean))
-    query = query.where(sql<boolean>`searched like ${`%${word.replaceAll(/[\\%_]/g, '\\$&')}%`} escape '\\'`)
+  const query = db
+    .selectFrom('lots')
+    .where('bench_id', '=', bench)
+    .where((e) => e.and(searchedFor(words)))
   const { found } = await query.select((e) => e.fn.countAll().as('found')).executeTakeFirstOrThrow()
   const page =
     after === null
