@@ -35,8 +35,6 @@ export const formulaWords = {
     `Goes with what stands for ${named(p.wanted)}: ${p.why}.`,
   'formula.each-dissolved': (_: object) => 'Let each dissolve wholly before the next goes in.',
   'formula.top-up': (p: { volume: Millilitres }, w: Writer) => `Make it up to ${w.volume(p.volume)} with cold water.`,
-  'formula.from-all': (p: { amount: Grams; name: string; volume: Millilitres }, w: Writer) =>
-    `${w.mass(p.amount)} of ${named(p.name)} are enough for ${w.volume(p.volume)}.`,
 
   'formula.caution.caustic-into-cold-water': (_: object) =>
     'Caustic: a little at a time into cold water, stirring; it heats by itself. Never water onto it.',

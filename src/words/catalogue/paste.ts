@@ -31,7 +31,6 @@ export const pasteWords = {
   'paste.index': (p: { index: number }) => `Exposed at ${p.index}.`,
   'paste.agitation': (p: { agitation: string }) => `Agitation: ${p.agitation}.`,
   'paste.source': (p: { source: string }) => `The source: ${p.source}.`,
-  'paste.not-used': (_: object) => 'Not used.',
   'paste.not-a-time': (p: { cell: string; temperature: Celsius; near: Seconds | null }, w: Writer) =>
     `“${p.cell}” at ${w.temperature(p.temperature)} is not a time. ${
       p.near === null

@@ -88,7 +88,6 @@ export const rollsPagesWords = {
   'rolls.many.counted': (p: { person: string; listed: number }) =>
     `${counted(p.listed, 'roll')} of ${p.person} ${p.listed === 1 ? 'is' : 'are'} listed. Count what lies on the table.`,
 
-  'roll.taken-in-at': (p: { at: string; by: string }) => `taken in ${p.at}, ${p.by}`,
   'roll.event': (p: { state: State; hook: string; reason: string }) =>
     [STATES[p.state], ...(p.hook === '' ? [] : [`on ${p.hook}`]), ...(p.reason === '' ? [] : [p.reason])].join(', '),
   'roll.event-back': (_: object) => 'taken back',

@@ -153,7 +153,6 @@ export const runPagesWords = {
   'tank.refused': (p: { sentence: string }) => `The bench did not take an entry: ${p.sentence}`,
   'tank.sure-skip': (p: Named) => `Leave out ${uncapital(p.name)}`,
   'tank.sure-abandon': (p: { tank: string }) => `Give up tank ${p.tank}`,
-  'tank.wrong-at': (p: { at: string }) => `Written down at ${p.at}.`,
 
   'job.turn-count': (p: { count: number }) => `Turn ${counted(p.count, 'time')}`,
   'job.turn-seconds': (p: { seconds: Seconds | number }, w: Writer) => `Turn for ${w.span(p.seconds)}`,

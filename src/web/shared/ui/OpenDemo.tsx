@@ -1,4 +1,4 @@
-import { openDemo, useWrite } from '../api/index.js'
+import { openDemo, useBench, useWrite } from '../api/index.js'
 import { go } from '../navigation/index.js'
 import { Trouble } from './Asked.js'
 import { Button } from './Button.js'
@@ -17,5 +17,16 @@ export function OpenDemo({ className, home = false }: { className?: string; home
       </Button>
       {open.isError && <Trouble fault={open.error} />}
     </>
+  )
+}
+
+/** Under an empty page of one's own bench: that a full one can be looked at first. */
+export function LookAtDemo({ words }: { words: string }) {
+  if (useBench().data?.kind !== 'own') return null
+  return (
+    <div className="row">
+      <p>{words}</p>
+      <OpenDemo />
+    </div>
   )
 }

@@ -1,12 +1,10 @@
 import { say } from '../../../../words/index.js'
-import { useBench } from '../../../shared/api/index.js'
 import { Link } from '../../../shared/navigation/index.js'
-import { ButtonLink, OpenDemo, useWriter } from '../../../shared/ui/index.js'
+import { ButtonLink, LookAtDemo, useWriter } from '../../../shared/ui/index.js'
 
 /** Before there is a roll: how one comes in, and where a look at a full bench can be had. */
 export function NoRolls() {
   const writer = useWriter()
-  const own = useBench().data?.kind === 'own'
   return (
     <div className="teach">
       <p className="lead">
@@ -17,12 +15,7 @@ export function NoRolls() {
         <ButtonLink href="/rolls/several">Take in several</ButtonLink>
         <Link href="/rolls?state=all">Look among all rolls</Link>
       </p>
-      {own && (
-        <div className="row">
-          <p>{say('times.none.look', {}, writer)}</p>
-          <OpenDemo />
-        </div>
-      )}
+      <LookAtDemo words={say('times.none.look', {}, writer)} />
     </div>
   )
 }

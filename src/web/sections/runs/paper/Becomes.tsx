@@ -1,7 +1,7 @@
 import { fold, follow, paperEvents, type RunEvent, type Score } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
-import { useWriter, Words } from '../../../shared/ui/index.js'
-import { deviationsOf } from '../record/TankRecord.js'
+import { useWriter } from '../../../shared/ui/index.js'
+import { Developed, Deviations } from '../record/Told.js'
 import type { PaperReading } from './readDraft.js'
 
 interface BecomesProps {
@@ -27,21 +27,8 @@ export function Becomes({ score, known, reading, zone }: BecomesProps) {
       {happened.length > 0 &&
         tanks.map((tank) => (
           <div key={tank.tank}>
-            <p className="lead">
-              <strong>Tank {tank.tank}.</strong>{' '}
-              <Words>
-                {tank.developed === null
-                  ? say('record.fixed', {}, writer)
-                  : say('run.equivalent', tank.developed, writer)}
-              </Words>
-            </p>
-            <ul className="told">
-              {deviationsOf(tank, zone, writer).map((sentence) => (
-                <li key={sentence}>
-                  <Words>{sentence}</Words>
-                </li>
-              ))}
-            </ul>
+            <Developed tank={tank} />
+            <Deviations tank={tank} zone={zone} />
           </div>
         ))}
     </section>

@@ -1,9 +1,9 @@
-import type { Deviation, RunState, Score, TankFollowing } from '../../../../score/index.js'
-import { say, statedMoment, type Writer, writeTimeOfDay } from '../../../../words/index.js'
+import type { RunState, Score, TankFollowing } from '../../../../score/index.js'
+import { say, statedMoment } from '../../../../words/index.js'
 import type { Run } from '../../../shared/api/index.js'
 import { useWriter, Words } from '../../../shared/ui/index.js'
-import { sayOf } from '../names.js'
 import { StepTable } from './StepTable.js'
+import { Developed, Deviations } from './Told.js'
 import { VerdictForm } from './VerdictForm.js'
 
 interface TankRecordProps {
@@ -21,21 +21,10 @@ export function TankRecord({ run, score, tank, state, zone }: TankRecordProps) {
   const notes = state.tanks.find(({ tank: name }) => name === tank.tank)?.notes ?? []
   return (
     <div className="tank-record">
-      <p className="lead">
-        <strong>Tank {tank.tank}.</strong>{' '}
-        <Words>
-          {tank.developed === null ? say('record.fixed', {}, writer) : say('run.equivalent', tank.developed, writer)}
-        </Words>
-      </p>
+      <Developed tank={tank} />
       <section>
         <h2>{say('record.deviations', {}, writer)}</h2>
-        <ul className="told">
-          {deviationsOf(tank, zone, writer).map((sentence) => (
-            <li key={sentence}>
-              <Words>{sentence}</Words>
-            </li>
-          ))}
-        </ul>
+        <Deviations tank={tank} zone={zone} />
       </section>
       {began !== undefined && <StepTable tank={tank} began={began} zone={zone} />}
       {tank.readings.length > 0 && (
@@ -72,17 +61,3 @@ export function TankRecord({ run, score, tank, state, zone }: TankRecordProps) {
     </div>
   )
 }
-
-export function deviationsOf({ deviations }: TankFollowing, zone: string, writer: Writer): string[] {
-  if (deviations.length === 0) return [say('record.no-deviations', {}, writer)]
-  return deviations.map((deviation) => deviationSentence(deviation, zone, writer))
-}
-
-const deviationSentence = (deviation: Deviation, zone: string, writer: Writer): string =>
-  deviation.code === 'mishap'
-    ? say(
-        'record.mishap',
-        { what: sayOf(`mishap.${deviation.mishap}`, {}, writer), at: writeTimeOfDay(deviation.at, zone) },
-        writer,
-      )
-    : sayOf(`run.deviation.${deviation.code}`, deviation, writer)
