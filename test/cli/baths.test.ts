@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { published } from '../../src/wire/index.js'
 import { command } from '../support/commands.js'
+import { type Refused, refuses } from '../support/refusals.js'
 
 const [USAGE, DATA] = [64, 65]
 const json = async (argv: string[], input = '') =>
@@ -128,7 +129,7 @@ describe('one answer does not speak against another', () => {
 
 describe('what is typed wrongly ends with its exit code and a sentence', () => {
   const volume = ['--volume', '1L']
-  const cases: [what: string, argv: string[], code: number, words: RegExp, input?: string][] = [
+  const cases: Refused[] = [
     ['film of nobody', ['rolls', '126-12'], DATA, /“126-12”.*4x5/],
     ['film without sense', ['rolls', '120=three'], USAGE, /“120=three”.*4x5=12/],
     ['a family nobody knows', ['fix', ...volume, '--film', 'slow:120'], USAGE, /“slow:120”.*tabular/],
@@ -155,11 +156,5 @@ describe('what is typed wrongly ends with its exit code and a sentence', () => {
     ['a stop from a list', ['stop', '-'], USAGE, /stop-question/, '1 2 3\n'],
     ['JSON of another shape', ['life', '-'], USAGE, /stretches/, '{"days": {}}'],
   ]
-  it.each(cases)('%s', async (_, argv, code, words, input) => {
-    const ran = await command(argv, input)
-    expect([ran.code, ran.out]).toEqual([code, []])
-    const said = ran.err.join(' ')
-    expect(said).toMatch(words)
-    expect(said).not.toMatch(/missing\)|undefined|NaN|\[object/)
-  })
+  refuses(cases)
 })

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { published } from '../../src/wire/index.js'
 import { command } from '../support/commands.js'
 import { tempFolders } from '../support/folders.js'
+import { type Refused, refuses } from '../support/refusals.js'
 
 const [USAGE, DATA, NO_INPUT] = [64, 65, 66]
 const newFolder = tempFolders()
@@ -144,7 +145,7 @@ describe('a bath mixed by weight', () => {
 describe('refused', () => {
   const MIX = ['--mix', 'plain-hypo', '--volume', '1L']
   const developer = ['--mix', 'metol-hydroquinone-borax', '--volume']
-  const cases: [what: string, argv: string[], code: number, words: RegExp, input?: string][] = [
+  const cases: Refused[] = [
     ['no formula', [], USAGE, /--mix plain-hypo/],
     ['a formula nobody knows', ['--mix', 'soup', '--volume', '1L'], USAGE, /“soup”.*citric-stop/],
     ['no volume', ['--mix', 'plain-hypo'], USAGE, /--volume 600mL/],
@@ -176,11 +177,5 @@ describe('refused', () => {
     ],
     ['a file that is not there', ['--mix', 'missing.json', '--volume', '1L'], NO_INPUT, /missing\.json/],
   ]
-  it.each(cases)('%s', async (_, argv, code, words, input) => {
-    const ran = await command(['formula', ...argv], input)
-    expect([ran.code, ran.out]).toEqual([code, []])
-    const words_said = ran.err.join(' ')
-    expect(words_said).toMatch(words)
-    expect(words_said).not.toMatch(/missing\)|undefined|NaN|\[object/)
-  })
+  refuses(cases, ['formula'])
 })

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { command } from '../support/commands.js'
+import { type Refused, refuses } from '../support/refusals.js'
 
 const [USAGE, DATA] = [64, 65]
 
 describe('what is typed wrongly ends with its exit code and a sentence', () => {
   const taps = ['temper', '--for', 'taps', '--volume', '1L', '--hot', '50C', '--cold', '12C']
   const standing = ['temper', '--for', 'standing', '--around', '18C']
-  const cases: [what: string, argv: string[], code: number, words: RegExp, input?: string][] = [
+  const cases: Refused[] = [
     ['nothing', ['temper'], USAGE, /--for taps/],
     ['a question nobody answers', ['temper', '--for', 'magic'], USAGE, /taps/],
     ['no wanted temperature', taps, USAGE, /--want/],
@@ -66,13 +67,7 @@ describe('what is typed wrongly ends with its exit code and a sentence', () => {
     ['a graduate without marks', ['dilute', '--for', 'measure', '--amount', '5mL', '-g', '100mL'], USAGE, /100mL 2mL/],
     ['lines for dilute', ['dilute', '-'], USAGE, /JSON/, '1+4\n'],
   ]
-  it.each(cases)('%s', async (_, argv, code, words, input) => {
-    const ran = await command(argv, input)
-    expect([ran.code, ran.out]).toEqual([code, []])
-    const said = ran.err.join(' ')
-    expect(said).toMatch(words)
-    expect(said).not.toMatch(/missing\)|undefined|NaN|\[object/)
-  })
+  refuses(cases)
 })
 
 describe('said as a person would', () => {

@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { command } from '../support/commands.js'
 import { tempFolders } from '../support/folders.js'
+import { type Refused, refuses } from '../support/refusals.js'
 
 /** As sysexits(3) names them. */
 const [USAGE, DATA, NO_INPUT, CANNOT_CREATE] = [64, 65, 66, 73]
@@ -20,7 +21,7 @@ const PUSH = ['--of-index', '400', '--exposed-at']
 const at = (...argv: string[]) => ['time', '--at', ...argv]
 
 describe('what is typed wrongly ends with its exit code and a sentence', () => {
-  const cases: [what: string, argv: string[], code: number, words: RegExp, input?: string][] = [
+  const cases: Refused[] = [
     ['an unknown command', ['develop'], USAGE, /develop/],
     ['an unknown option', at('20C', '--temperature', '3'), USAGE, /--temperature/],
     ['an option without its value', ['time', '--at'], USAGE, /--at/],
@@ -87,13 +88,7 @@ describe('what is typed wrongly ends with its exit code and a sentence', () => {
     ['a list that is too long', ['dose', ...POINT], DATA, /longer than 1 MB/, '0:00 20C\n'.repeat(120_000)],
     ['a stored time on an empty bench', at('20C', '--stored', 'Corvane'), NO_INPUT, /Corvane/],
   ]
-  it.each(cases)('%s', async (_, argv, code, words, input) => {
-    const ran = await command(argv, input)
-    expect([ran.code, ran.out]).toEqual([code, []])
-    const said = ran.err.join(' ')
-    expect(said).toMatch(words)
-    expect(said).not.toMatch(/missing\)|undefined|NaN|\[object/)
-  })
+  refuses(cases)
 
   it('asking for help is no mistake', async () => {
     for (const argv of [[], ['--help'], ['time', '--help']]) expect((await command(argv)).code).toBe(0)

@@ -1,14 +1,12 @@
 import { ask, sendOk } from './asking.js'
 import { type Data, rows } from './data.js'
 import type { Driver } from './drivers.js'
+import { LANES, type Made, made, markers, PER_LANE, statedDrivers } from './drivers-stated.js'
 
-const LANES = 3
-const PER_LANE = 12
 const AT_ONCE = 3
-let markers = 0
-const newMarker = (): string => `roll ${++markers}`
+const newMarker = markers('roll')
+const { correcting, ending, freshAt, keeping } = statedDrivers(newMarker)
 
-type Made = { readonly id: string }
 type Rolls = { readonly rolls: readonly Made[] }
 
 const statement = (film: string) => ({ film, process: 'black-and-white', format: '135' })
@@ -17,64 +15,8 @@ const order = (person: string) => ({ person, counted_in: 2 })
 const film = (name: string) => ({ name, process: 'black-and-white' })
 const vessel = (name: string) => ({ kind: 'graduate', name, holds_ml: 100, marked_every_ml: 1 })
 
-/** What each lane needs, made before the kills begin. */
-async function made<T>(lanes: number, perLane: number, make: () => Promise<T>): Promise<T[][]> {
-  const lane = async () => {
-    const all: T[] = []
-    for (let i = 0; i < perLane; i++) all.push(await make())
-    return all
-  }
-  return Promise.all(Array.from({ length: lanes }, lane))
-}
-
 const freshRolls = (url: string) => async () =>
   (await sendOk<Rolls>(url, ask('POST', '/api/rolls', takeIn(newMarker())))).rolls.map(({ id }) => id)
-const freshAt = (url: string, path: string, body: (name: string) => object) => () =>
-  sendOk<Made>(url, ask('POST', path, body(newMarker())))
-
-/** Each request keeps one record of its own, told by its name in what was stated. */
-const keeping = (path: string, body: (name: string) => object): Driver => ({
-  lanes: LANES,
-  keyed: true,
-  prepare: async () => () => {
-    const name = newMarker()
-    return ask('POST', path, body(name), name)
-  },
-  effects: (data, { marker }) => stating(data, marker).length,
-})
-
-const stating = (data: Data, marker: string | number) =>
-  rows(data, 'statement_revisions', {}).filter((row) => String(row['statement']).includes(`"${marker}"`))
-
-/** Each lane corrects one record over and over. */
-const correcting = (path: string, body: (name: string) => object, statementOf: (name: string) => object): Driver => ({
-  lanes: LANES,
-  keyed: true,
-  async prepare(url, lanes) {
-    const ids = await made(lanes, 1, freshAt(url, path, body))
-    return (lane, n) => {
-      const name = newMarker()
-      const asked = { seen_revision: n + 1, statement: statementOf(name) }
-      return ask('PUT', `${path}/${ids[lane]?.[0]?.id}`, asked, name)
-    }
-  },
-  effects: (data, { marker }) => stating(data, marker).length,
-})
-
-/** Each request removes, or undoes the making of, a record of its own. */
-const ending = (method: string, path: string, suffix: string, body: (name: string) => object): Driver => ({
-  lanes: LANES,
-  keyed: true,
-  async prepare(url, lanes) {
-    const ids = await made(lanes, PER_LANE, freshAt(url, path, body))
-    return (lane, n) => {
-      const id = ids[lane]?.[n]?.id
-      return id === undefined ? null : ask(method, `${path}/${id}${suffix}`, { seen_revision: 1 }, id)
-    }
-  },
-  effects: (data, { marker }) =>
-    rows(data, 'statement_revisions', { statement_id: marker, revision: 2, removed: 1 }).length,
-})
 
 /** Requests that each work on rolls, or on an order, of their own. */
 const onFresh = (
@@ -98,12 +40,12 @@ const someRolls = async (url: string) => async (lanes: number) =>
   (await made(lanes, PER_LANE / AT_ONCE, freshRolls(url))).map((groups) => groups.flat())
 
 const someOrders = async (url: string) => async (lanes: number) =>
-  (await made(lanes, PER_LANE, freshAt(url, '/api/orders', order))).map((group) => group.map(({ id }) => id))
+  (await made(lanes, PER_LANE, () => freshAt('/api/orders', order)(url))).map((group) => group.map(({ id }) => id))
 
 /** Orders with one sleeved roll each. */
 const readyOrders = async (url: string) => async (lanes: number) =>
   made(lanes, PER_LANE, async () => {
-    const { id } = await freshAt(url, '/api/orders', order)()
+    const { id } = await freshAt('/api/orders', order)(url)
     const asked = { order_id: id, rolls: [{ statement: statement(newMarker()) }] }
     const { rolls } = await sendOk<Rolls>(url, ask('POST', '/api/rolls', asked))
     await sendOk(url, ask('POST', '/api/rolls/move', { roll_ids: rolls.map((roll) => roll.id), state: 'sleeved' }))
@@ -112,7 +54,7 @@ const readyOrders = async (url: string) => async (lanes: number) =>
 
 const someLinks = async (url: string) => async (lanes: number) =>
   made(lanes, PER_LANE, async () => {
-    const { id } = await freshAt(url, '/api/orders', order)()
+    const { id } = await freshAt('/api/orders', order)(url)
     return (await sendOk<Made>(url, ask('POST', `/api/orders/${id}/links`, {}))).id
   })
 

@@ -1,20 +1,19 @@
 import { ask, sendOk } from './asking.js'
 import { type Data, rows } from './data.js'
 import type { Driver } from './drivers.js'
+import { LANES, type Made, made, markers, PER_LANE, statedDrivers } from './drivers-stated.js'
 
-const LANES = 3
-const PER_LANE = 12
-let markers = 0
-const newMarker = (): string => `shelf ${++markers}`
-type Made = { readonly id: string }
+const newMarker = markers('shelf')
+const stated = statedDrivers(newMarker)
 type Booked = { readonly entry: { readonly id: string }; readonly lot: Made | null }
 
-const product = (name: string, changes: object = {}) => ({ name, role: 'fixer', use: 'reusable', ...changes })
+const product = (name: string) => ({ name, role: 'fixer', use: 'reusable' })
 const bottle = (name: string) => ({ kind: 'bottle', name, holds_ml: 1000 })
 const jug = (name: string) => ({ kind: 'jug', name, holds_ml: 1000 })
 const make = (url: string, path: string, body: object) => sendOk<Made>(url, ask('POST', path, body))
-const keepProduct = (url: string) => make(url, '/api/products', product(newMarker()))
-const addBottle = (url: string) => make(url, '/api/containers', { statement: bottle(newMarker()) })
+const someBottle = (name: string) => ({ statement: bottle(name) })
+const keepProduct = stated.freshAt('/api/products', product)
+const addBottle = stated.freshAt('/api/containers', someBottle)
 
 /** A bottle with a litre of a fixer in it. */
 async function filled(url: string): Promise<{ bottle: string; entry: string }> {
@@ -38,34 +37,11 @@ function balances(data: Data): string[] {
   })
 }
 
-const stating = (data: Data, marker: string | number) =>
-  rows(data, 'statement_revisions', {}).filter((row) => String(row['statement']).includes(`"${marker}"`)).length
 const noted = (data: Data, marker: string | number) => rows(data, 'shelf_entries', { note: marker }).length
 
 const keeping = (path: string, body: (name: string) => object): Driver => ({
-  lanes: LANES,
-  keyed: true,
-  prepare: async () => () => {
-    const name = newMarker()
-    return ask('POST', path, body(name), name)
-  },
-  effects: (data, { marker }) => stating(data, marker),
+  ...stated.keeping(path, body),
   state: balances,
-})
-
-/** Each lane corrects one record over and over. */
-const correcting = (path: string, first: (name: string) => object, statement: (name: string) => object): Driver => ({
-  lanes: LANES,
-  keyed: true,
-  async prepare(url, lanes) {
-    const ids: string[] = []
-    for (let i = 0; i < lanes; i++) ids.push((await make(url, path, first(newMarker()))).id)
-    return (lane, n) => {
-      const name = newMarker()
-      return ask('PUT', `${path}/${ids[lane]}`, { seen_revision: n + 1, statement: statement(name) }, name)
-    }
-  },
-  effects: (data, { marker }) => stating(data, marker),
 })
 
 /** Each request works on something of its own, made before the kills begin. */
@@ -77,11 +53,7 @@ const onFresh = (
   lanes: LANES,
   keyed: true,
   async prepare(url, lanes) {
-    const ids: string[][] = []
-    for (let lane = 0; lane < lanes; lane++) {
-      ids[lane] = []
-      for (let n = 0; n < PER_LANE; n++) ids[lane]?.push(await fresh(url))
-    }
+    const ids = await made(lanes, PER_LANE, () => fresh(url))
     return (lane, n) => {
       const id = ids[lane]?.[n]
       return id === undefined ? null : request(id)
@@ -91,12 +63,8 @@ const onFresh = (
   state: balances,
 })
 
-const ending = (method: string, path: string, suffix: string, fresh: (url: string) => Promise<Made>): Driver =>
-  onFresh(
-    async (url) => (await fresh(url)).id,
-    (id) => ask(method, `${path}/${id}${suffix}`, { seen_revision: 1 }, id),
-    (data, { marker }) => rows(data, 'statement_revisions', { statement_id: marker, revision: 2, removed: 1 }).length,
-  )
+/** A removal touches no amount either. */
+const ending = (...asked: Parameters<typeof stated.ending>): Driver => ({ ...stated.ending(...asked), state: balances })
 
 /** Each lane books on one bottle of its own, told by its note. */
 const booking = (path: string, body: (bottleId: string) => object): Driver => ({
@@ -126,18 +94,14 @@ const fullJug = async (url: string) =>
   (await make(url, '/api/containers', { statement: jug(newMarker()), holds: 500 })).id
 
 export const shelfDrivers = {
-  keepProduct: keeping('/api/products', (name) => product(name)),
-  correctProduct: correcting(
-    '/api/products',
-    (name) => product(name),
-    (name) => product(name),
-  ),
-  removeProduct: ending('DELETE', '/api/products', '', keepProduct),
-  undoProduct: ending('POST', '/api/products', '/undo', keepProduct),
+  keepProduct: keeping('/api/products', product),
+  correctProduct: stated.correcting('/api/products', product, product),
+  removeProduct: ending('DELETE', '/api/products', '', product),
+  undoProduct: ending('POST', '/api/products', '/undo', product),
   addContainer: keeping('/api/containers', (name) => ({ statement: jug(name), holds: 250 })),
-  correctContainer: correcting('/api/containers', (name) => ({ statement: bottle(name) }), bottle),
-  removeContainer: ending('DELETE', '/api/containers', '', addBottle),
-  undoContainer: ending('POST', '/api/containers', '/undo', addBottle),
+  correctContainer: stated.correcting('/api/containers', someBottle, bottle),
+  removeContainer: ending('DELETE', '/api/containers', '', someBottle),
+  undoContainer: ending('POST', '/api/containers', '/undo', someBottle),
   finishMix: onFresh(
     async (url) => `${(await keepProduct(url)).id} ${(await addBottle(url)).id}`,
     (ids) => {
