@@ -19,6 +19,7 @@ import type * as rolls from './schemas/rolls.js'
 import type * as runs from './schemas/runs.js'
 import type * as shelf from './schemas/shelf.js'
 import type * as times from './schemas/times.js'
+import type * as tones from './schemas/tones.js'
 import type * as vessels from './schemas/vessels.js'
 import type * as waste from './schemas/waste.js'
 
@@ -52,10 +53,10 @@ export type DensityQuestion = z.output<typeof negatives.DensityQuestion>
 export type DensityAnswer = z.output<typeof negatives.DensityAnswer>
 export type ContrastQuestion = z.output<typeof negatives.ContrastQuestion>
 export type ContrastAnswer = z.output<typeof negatives.ContrastAnswer>
-export type ZonesQuestion = z.output<typeof negatives.ZonesQuestion>
-export type ZonesAnswer = z.output<typeof negatives.ZonesAnswer>
-export type RangeQuestion = z.output<typeof negatives.RangeQuestion>
-export type RangeAnswer = z.output<typeof negatives.RangeAnswer>
+export type ZonesQuestion = z.output<typeof tones.ZonesQuestion>
+export type ZonesAnswer = z.output<typeof tones.ZonesAnswer>
+export type RangeQuestion = z.output<typeof tones.RangeQuestion>
+export type RangeAnswer = z.output<typeof tones.RangeAnswer>
 export type ControlQuestion = z.output<typeof negatives.ControlQuestion>
 export type ControlAnswer = z.output<typeof negatives.ControlAnswer>
 export type FitQuestion = z.output<typeof negatives.FitQuestion>

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { Duration, Id, InstantText, Name, Note, Revision, Temperature, Text } from './common.js'
+import { Duration, Id, InstantText, Name, Note, Revision, Temperature, Text, Working } from './common.js'
 
 export const SheetPoint = z.strictObject({ temperature_c: Temperature, time_s: Duration }).meta({ id: 'SheetPoint' })
 export const TemperatureRange = z
@@ -96,7 +96,7 @@ export const TimeAnswer = z
     }),
     warnings: z.array(WarningBody),
     sentence: z.string(),
-    working: z.array(z.object({ line: z.string(), source: z.string() })),
+    working: Working,
   })
   .meta({ id: 'TimeAnswer' })
 
