@@ -73,6 +73,8 @@ it.each<Size>(['phone', 'laptop'])(
     await expect.poll(() => box(page, 'Developer out at').inputValue()).toBe('14:08:05')
     await box(page, 'Developer out at').fill('14:09:05')
     await page.getByRole('button', { name: 'Put it on record' }).click()
+    // The form says the same of what is typed, and the Undo of the first entry may still be up: the record has to stand.
+    await headed(page, `Paper ${size}: Three baths, acid stop`)
     await sees(page, /^Developer came out .* late/)
     await page.getByRole('button', { name: 'Undo' }).click()
     await sees(page, 'What was typed in is taken back; the form still has it.')
