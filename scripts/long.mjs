@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os'
 import { basename, join } from 'node:path'
 import { install } from './gate/install.mjs'
 import { runProject } from './gate/tests.mjs'
-import { npmCommand, runToEnd } from './make-ready.mjs'
+import { makeReady, npmCommand, runToEnd } from './make-ready.mjs'
 
 const otherNodes = ['22.23.3', '24.21.0']
 const fuzzFactor = 10
@@ -20,7 +20,10 @@ export async function longRun(root) {
   console.log(`seed ${seed}: run the same again with WETSIDE_SEED=${seed} npm run test:long`)
   const say = (line) => console.log(line)
   const results = [{ name: 'install', ...(await install(root, say)) }]
-  if (results[0].failed === 0) {
+  // The unit suite runs the built commands as well as the sources.
+  const unbuilt = results[0].failed === 0 ? await makeReady(root, { withDev: true, say }) : undefined
+  if (unbuilt) results.push(broken('build', unbuilt.sentence))
+  if (results.every(({ failed }) => failed === 0)) {
     for (const project of ['unit', 'store', 'long']) {
       const name = `${project} on Node ${process.versions.node}`
       results.push({ name, ...(await runProject(root, project, say, { env, resultName: `long-${project}` })) })

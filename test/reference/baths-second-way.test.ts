@@ -83,7 +83,7 @@ describe('replenishing, addition by addition', () => {
         fc.pre(Math.abs(bath.start - afterTopping) > 0.01)
         let [strength, rolls, passed] = [bath.start as number, 0, -1]
         const whole = Math.abs(strength - afterTopping)
-        for (; rolls < 20_000 && Math.abs(strength - afterTopping) > 1e-9; rolls++) {
+        for (; rolls < 40_000 && Math.abs(strength - afterTopping) > 1e-9; rolls++) {
           if (passed < 0 && Math.abs(strength - afterTopping) <= leftOver * whole) passed = rolls
           strength += (bath.perRoll * 1000) / bath.volume
           strength += ((bath.replenisher - strength) * bath.rate) / bath.volume

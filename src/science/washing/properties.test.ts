@@ -17,7 +17,7 @@ const running: fc.Arbitrary<WashStep> = fc.record({
   time: between(0, 900).map(seconds),
   perMinute: between(0, 5000).map(millilitres),
 })
-const wash: fc.Arbitrary<WashAsked> = fc.record({
+const anyWash: fc.Arbitrary<WashAsked> = fc.record({
   after: fc.constant({ state: 'usable' as const, by: 'count' as const }),
   steps: fc.array(fc.oneof(change, running), { minLength: 1, maxLength: 8 }),
   fixer: between(1, 400),
@@ -28,6 +28,12 @@ const wash: fc.Arbitrary<WashAsked> = fc.record({
   hardened: fc.boolean(),
   washAid: fc.boolean(),
 })
+/** Millilitres that a step lets through. */
+const through = (step: WashStep) => step.volume + (step.kind === 'running' ? (step.perMinute * step.time) / 60 : 0)
+/** Three times the water, as one property asks for, stays within what one roll may be washed with. */
+const wash = anyWash.filter(
+  ({ steps, rolls }) => 3 * steps.reduce((water, step) => water + through(step), 0) < 900_000 * rolls,
+)
 const residue = (asked: WashAsked) => expectOk(estimateWash(asked)).residue
 /** At most 25 tankfuls a step, so that gulps can follow it. */
 const gently = (step: WashStep): WashStep => {
