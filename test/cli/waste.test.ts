@@ -30,6 +30,50 @@ describe('wash by command', () => {
     expect(byOptions.factors).toHaveLength(1)
   })
 
+  it('what options leave out is what the shape of the question fills in', async () => {
+    const bare = { steps: [{ kind: 'change', volume_ml: 300, time_s: 60 }] }
+    const byOptions = await answered('wash-answer', ['wash', '-'], 'fill 300mL 1:00')
+    expect(await answered('wash-answer', ['wash'], JSON.stringify(bare))).toEqual(byOptions)
+    const all = [
+      ...[
+        '--rolls-washed',
+        '2',
+        '--hardened',
+        '--wash-aid',
+        '--half-life',
+        '0:40',
+        '--volume',
+        '1L',
+        '--film',
+        '120=3',
+      ],
+      ...['--rinse', 'film-and-walls'],
+    ]
+    const said = {
+      ...{ rolls: 2, hardened: true, wash_aid: true, half_life_s: 40, rinse: 'film-and-walls' },
+      after: {
+        bath: {
+          ...{ kind: 'ammonium-thiosulfate', volume_ml: 1000, rolls_per_litre: 20 },
+          film: [{ format: '120', count: 3 }],
+        },
+      },
+    }
+    expect(await answered('wash-answer', ['wash'], JSON.stringify({ ...bare, ...said }))).toEqual(
+      await answered('wash-answer', ['wash', '-', ...all], 'fill 300mL 1:00'),
+    )
+  })
+
+  it.each([
+    [['--at', '60C'], /water in °C of 60 is outside 1 to 40/],
+    [['--fixer', '900'], /900 is outside 1 to 400/],
+    [['--rolls-washed', '0'], /Rolls of 0 is outside/],
+    [['--half-life', '2:00:00'], /half-life in seconds of 7200 is outside/],
+  ])('what is typed out of its range is refused by the science itself: %j', async (options, says) => {
+    const ran = await command(['wash', '-', ...options], 'fill 300mL 3:00')
+    expect([ran.code, ran.out]).toEqual([DATA, []])
+    expect(ran.err.join(' ')).toMatch(says)
+  })
+
   it('the same wash after a loaded fixer gets no verdict, and the sentence says why', async () => {
     const asked = (rolls: number) => ['wash', '--volume', '600mL', '--film', `120=${rolls}`]
     const steps = '7 x fill 300mL 3:00'
@@ -75,6 +119,7 @@ describe('wash by command', () => {
     [USAGE, 'fill 300mL 3:00 1L', /not a step of a wash/],
     [USAGE, '{"steps": 3}', /the question: steps/],
     [DATA, '', /one step at least/],
+    [DATA, '31 x fill 300mL 3:00\n30 x fill 300mL 3:00', /number of steps of 61/],
     [DATA, 'fill 20mL 3:00', /20 is outside 50/],
   ])('exit %d for “%s”', async (code, steps, says) => {
     const ran = await command(['wash'], steps)
@@ -125,12 +170,18 @@ describe('fumes by command', () => {
     const byOptions = await answered('fumes-answer', ['fumes', '--sulfite', '100', '--acid', '500mL', '--room', '20'])
     const question = JSON.stringify({ sulfite_g_per_l: 100, acid_ml: 500, room_m3: 20 })
     expect(await answered('fumes-answer', ['fumes', '-'], question)).toEqual(byOptions)
+    const whole = ['fumes', '--sulfite', '100', '--acid', '500mL', '--bath', '2L', '--percent', '28', '--room', '20']
+    const said = { sulfite_g_per_l: 100, acid_ml: 500, bath_ml: 2000, acid_percent: 28, room_m3: 20 }
+    expect(await answered('fumes-answer', ['fumes', '-'], JSON.stringify(said))).toEqual(
+      await answered('fumes-answer', whole),
+    )
     expect(byOptions.after.ph).toBeLessThan(byOptions.before.ph)
     expect(byOptions.whole_g).toBeGreaterThan(byOptions.gas_g)
   })
 
   it('needs a bath and an acid, and a room that can be', async () => {
     expect((await command(['fumes', '--sulfite', '100'])).code).toBe(USAGE)
+    expect((await command(['fumes', '--sulfite', '-1', '--acid', '1L'])).code).toBe(DATA)
     const ran = await command(['fumes', '--sulfite', '100', '--acid', '1L', '--room', '0'])
     expect([ran.code, ran.err.join(' ')]).toEqual([DATA, expect.stringMatching(/room in cubic metres of 0/)])
   })

@@ -13,7 +13,7 @@ import {
 import type { FumesAnswer, FumesQuestion } from '../../wire/index.js'
 import { say, type Writer, writerFor } from '../../words/index.js'
 import { tellWorked } from '../answer.js'
-import { jsonIn, questionIn } from '../asked.js'
+import { questionIn } from '../asked.js'
 import { volumesOf } from '../baths/quantities.js'
 import { numbersOf } from '../options.js'
 import { type Common, type Output, refuse, unitsOf, usage } from '../output.js'
@@ -30,27 +30,22 @@ export interface FumesOptions extends Common {
 export async function fumes(file: string | undefined, options: FumesOptions, output: Output): Promise<number> {
   const units = unitsOf(options)
   // Without a file nothing is read: the question is asked by options.
-  const question = file === undefined ? await asked(options, units) : await questionIn(file, 'fumes-question')
+  const question = file === undefined ? asked(options, units) : await questionIn(file, 'fumes-question')
   if (!question.ok) return refuse(output, question.problem, options)
   return tellWorked(viewOf(question.value, writerFor(units)), options, output)
 }
 
-async function asked(options: FumesOptions, system: UnitSystem): Promise<Result<FumesQuestion>> {
+/** What options leave out is filled in as the shape of the question does; the shapes are read for JSON only. */
+function asked(options: FumesOptions, system: UnitSystem): Result<FumesQuestion> {
   const volumes = volumesOf(options, ['bath', 'acid'], system)
   if (!volumes.ok) return volumes
   const numbers = numbersOf(options, ['sulfite', 'percent', 'room'])
   if (!numbers.ok) return numbers
-  const { sulfite, percent, room } = numbers.value
-  if (sulfite === undefined || volumes.value.acid === undefined)
+  const { bath = 1000, acid } = volumes.value
+  const { sulfite, percent = 5, room = 10 } = numbers.value
+  if (sulfite === undefined || acid === undefined)
     return failed(usage('Say the sulfite of the bath and the acid poured in: --sulfite 100 --acid 500mL.'))
-  return jsonIn(
-    JSON.stringify({
-      ...{ sulfite_g_per_l: sulfite, bath_ml: volumes.value.bath, acid_ml: volumes.value.acid },
-      ...{ acid_percent: percent, room_m3: room },
-    }),
-    'the question',
-    'fumes-question',
-  )
+  return ok({ sulfite_g_per_l: sulfite, bath_ml: bath, acid_ml: acid, acid_percent: percent, room_m3: room })
 }
 
 /** The bath, the acid, and both together. */

@@ -44,15 +44,30 @@ export async function washAsked(text: string, options: WashOptions, system: Unit
   if (!after.ok) return after
   const { fixer, rollsWashed } = numbers.value
   const { rinse, hardened, washAid } = options
-  return jsonIn(
-    JSON.stringify({
-      ...{ steps: steps.value.flat(), after: after.value, rinse, hardened, wash_aid: washAid },
-      ...{ fixer_g_per_l: fixer, rolls: rollsWashed, temperature_c: at.value, half_life_s: halfLife.value },
-    }),
-    'the wash',
-    'wash-question',
-  )
+  return ok({
+    ...UNSAID,
+    steps: steps.value.flat(),
+    ...(after.value === undefined ? {} : { after: after.value }),
+    ...(fixer === undefined ? {} : { fixer_g_per_l: fixer }),
+    ...(rollsWashed === undefined ? {} : { rolls: rollsWashed }),
+    ...(at.value === undefined ? {} : { temperature_c: at.value }),
+    ...(rinse === undefined ? {} : { rinse }),
+    ...(hardened === undefined ? {} : { hardened }),
+    ...(washAid === undefined ? {} : { wash_aid: washAid }),
+    ...(halfLife.value === undefined ? {} : { half_life_s: halfLife.value }),
+  })
 }
+
+/** What the shape of the question fills in, said here too: reading the shapes takes longer than the answer. */
+const UNSAID = {
+  fixer_g_per_l: 110,
+  rolls: 1,
+  temperature_c: 20,
+  rinse: 'nothing',
+  hardened: false,
+  wash_aid: false,
+  tests: [],
+} as const satisfies Partial<WashQuestion>
 
 /** Undefined where nothing was said of the fixer. */
 async function afterBy(options: WashOptions, system: UnitSystem): Promise<Result<WashQuestion['after']>> {
