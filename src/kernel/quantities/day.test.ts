@@ -114,7 +114,11 @@ describe('a partial date', () => {
       fc.property(text, (typed) => {
         const reading = readPartialDay(typed)
         if (reading.kind === 'read') expect(partial(reading.echo)).toBe(reading.value)
-        else expect(reading.problem.sentence).not.toMatch(/\{\w+\}|undefined/)
+        // What was typed is quoted, and may itself look like a place that was not filled in.
+        else
+          expect(
+            typed === '' ? reading.problem.sentence : reading.problem.sentence.replaceAll(typed.trim(), ''),
+          ).not.toMatch(/\{\w+\}|undefined/)
       }),
       SEED,
     )

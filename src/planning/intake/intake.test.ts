@@ -189,7 +189,9 @@ describe('any text', () => {
       fc.property(text, (typed) => {
         for (const line of read(typed)) {
           expect(line.rolls.length === 0 || line.troubles.length === 0).toBe(true)
-          for (const { sentence } of line.troubles) expect(sentence).not.toMatch(/\{\w+\}|undefined|NaN/)
+          // What was typed is quoted, and may itself look like a place that was not filled in.
+          const sentences = line.troubles.map(({ sentence }) => sentence.replace(/“.*”/gs, ''))
+          for (const sentence of sentences) expect(sentence).not.toMatch(/\{\w+\}|undefined|NaN/)
         }
       }),
       SEED,

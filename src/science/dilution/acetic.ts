@@ -76,6 +76,7 @@ export function dilutedAcetic(from: number, to: number, total: Millilitres): Res
     ) ?? refusedOutside('dilution.bad-value', 'A total in millilitres', total, { low: 1, high: 100_000 }, 'total')
   if (refused) return refused
   const mass = total * weak.value.density
-  const acid = (mass * to) / from
+  // The same strength takes no water; the last digit of the division must not make it less than none.
+  const acid = Math.min(mass, (mass * to) / from)
   return ok({ acid: grams(acid), acidVolume: millilitres(acid / strong.value.density), water: grams(mass - acid) })
 }

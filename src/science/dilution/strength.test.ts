@@ -121,6 +121,8 @@ describe('acetic acid by weight', () => {
 
   it('is not made stronger, and has no strength past all of it', () => {
     expect(refusal(dilutedAcetic(5, 6, mL(1000)))?.[1]).toBe('from')
+    const [at, last] = [5.0000000000000036, 7.489866312140209]
+    expect(expectOk(dilutedAcetic(at, at, mL(last))).water).toBe(0)
     expect(refusal(aceticAcid(100.1))?.[1]).toBe('percent')
     expect(refusal(aceticAcid(Number.NaN))?.[1]).toBe('percent')
   })
