@@ -29,7 +29,7 @@ export default defineConfig({
           name: 'unit',
           include: [
             'src/**/*.test.{ts,tsx}',
-            'test/{reference,rooms,server,cli,two-year}/**/*.test.ts',
+            'test/{reference,rooms,server,cli,two-year,two-months}/**/*.test.ts',
             'test/guards/**/*.test.{ts,mjs}',
           ],
           exclude: ['src/store/**'],

@@ -124,7 +124,15 @@ describe('age, acid and volume', () => {
       leftIn(bath(product({ role: 'developer', longer_percent_per_roll: 10 }), 1000, met), NOW).next_time_factor,
     ).toBeCloseTo(1.3)
     const seasoned = product({ role: 'developer', use: 'replenished', replenish_ml_per_roll: 70 })
-    expect(leftIn(bath(seasoned, 1000, met, { added: 100_000 }), NOW).due_ml).toBe(110)
+    expect(
+      leftIn(
+        bath(seasoned, 1000, met, {
+          added: 100_000,
+          uses: [{ entryId: 'one', at: NOW, rolls: 3, pouredMl: 500, lostMl: 60 }],
+        }),
+        NOW,
+      ).due_ml,
+    ).toBe(110)
   })
 })
 

@@ -101,9 +101,11 @@ function clearingNow({ contents, fresh }: Bath): LeftView['clearing'] {
 function repeatUse({ contents, product }: Bath): Pick<LeftView, 'next_time_factor' | 'due_ml'> {
   const met = toRolls(contents.met)
   const { longer_percent_per_roll: percent, replenish_ml_per_roll: rate } = product
+  // By the film itself, not by what is left of it in the bath: pouring some away spares no replenisher.
+  const developed = contents.uses.reduce((sum, { rolls }) => sum + rolls, 0)
   return {
     next_time_factor: percent === null ? null : 1 + (percent / 100) * met,
-    due_ml: rate === null ? null : Math.max(0, rate * met - fromLedger(contents.added)),
+    due_ml: rate === null ? null : Math.max(0, rate * developed - fromLedger(contents.added)),
   }
 }
 

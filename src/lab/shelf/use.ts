@@ -1,10 +1,11 @@
-import { failed, problem, type Result } from '../../kernel/index.js'
-import { CARRIED_OUT } from '../../science/index.js'
+import { failed, millilitres, ok, problem, type Result } from '../../kernel/index.js'
+import { CARRIED_OUT, secondBathShare } from '../../science/index.js'
 import type { Posted, ProductStatement, UseBath } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
 import { filmTakes, fromLedger, minus, shareOf, toLedger, toRolls } from './amounts.js'
-import { carriesOf } from './limits.js'
+import { foldLedger } from './ledger.js'
+import { carriesOf, rollsPerLitre } from './limits.js'
 import type { Leg } from './port.js'
 import { book, happenedAt, holdingContainer, legOf, nameOf, notEnough, type Standing } from './posting.js'
 import { posted } from './views.js'
@@ -25,11 +26,13 @@ export async function useBath(context: Context, rooms: Rooms, asked: UseBath): P
   const at = happenedAt(context, asked.at, [container])
   if (!at.ok) return at
   const gone = isGone(found.value)
+  const taken = await takenOf(rooms, found.value, takes.value)
+  if (!taken.ok) return taken
   const lost = gone ? poured : lostOf(asked, product, toRolls(takes.value.met))
   const leg =
     gone || lost >= container.held
       ? legOf(container, minus(shareOf(container, lost)))
-      : keptLeg(container, lost, takes.value)
+      : legOf(container, { held: -lost, ...taken.value })
   const carries = gone || asked.over_count ? null : carriesOf(product, container.basis)
   const { film, run_id, roll_ids } = asked
   const rolls = toRolls(takes.value.met)
@@ -44,15 +47,26 @@ export async function useBath(context: Context, rooms: Rooms, asked: UseBath): P
   return posted(context, rooms, booked)
 }
 
-const keptLeg = (container: Held['container'], lost: number, takes: { met: number; worked: number }): Leg =>
-  legOf(container, { held: -lost, ...takes })
+type Takes = Pick<Leg, 'met' | 'worked'>
+
+/** Film comes to a second fixing bath fixed: what it takes there is what it carries over from the first. */
+async function takenOf(rooms: Rooms, { container, product }: Held, takes: Takes): Promise<Result<Takes>> {
+  const capacity = rollsPerLitre(product)
+  if (product.fixer === null || capacity === null) return ok(takes)
+  const contents = foldLedger(await rooms.shelf.entriesOf([container.id]), new Map()).get(container.id)
+  if (contents?.station !== 'second') return ok(takes)
+  const share = secondBathShare(capacity.value, millilitres(carriedOutOf(product)))
+  if (!share.ok) return share
+  return ok({ met: Math.round(takes.met * share.value), worked: Math.round(takes.worked * share.value) })
+}
+
+const carriedOutOf = (product: ProductStatement): number => product.carried_out_ml_per_roll ?? CARRIED_OUT.perRoll
 
 /** What comes out of a package, and a bath that is used once, does not go back. */
 const isGone = ({ statement, product }: Held): boolean => statement.kind === 'package' || product.use === 'single-use'
 
 function lostOf(asked: UseBath, product: ProductStatement, rolls: number): number {
-  const perRoll = product.carried_out_ml_per_roll ?? CARRIED_OUT.perRoll
-  return Math.min(toLedger(asked.poured), toLedger(asked.lost ?? perRoll * rolls))
+  return Math.min(toLedger(asked.poured), toLedger(asked.lost ?? carriedOutOf(product) * rolls))
 }
 
 /** A bottle of another lot or another role than the person believes stops it: most spoilt film met the wrong bottle. */

@@ -7,6 +7,7 @@ import {
   type FixerInUse,
   fixerLeft,
   rollsToSilver,
+  secondBathShare,
   silverAfter,
   silverLimit,
   twoBaths,
@@ -221,5 +222,18 @@ describe('two baths', () => {
     { done: 1, capacity: 0 },
   ])('%j is refused', (one) => {
     expect(twoBaths([one]).ok).toBe(false)
+  })
+})
+
+describe('the second of two fixing baths', () => {
+  it('takes what film carries over from the first, on the average of its life', () => {
+    // Roll by roll: the first bath's silver after each of 20 rolls in a litre, 20 mL of which the roll brings along.
+    const brought = Array.from({ length: 20 }, (_, i) => (i + 0.5) * 0.02).reduce((sum, one) => sum + one, 0)
+    expect(expectOk(secondBathShare(20, millilitres(20)))).toBeCloseTo(brought / 20, 12)
+    expect(expectOk(secondBathShare(100, millilitres(500)))).toBe(1)
+    expect(expectOk(secondBathShare(20, millilitres(0)))).toBe(0)
+  })
+  it('refuses what no bath is', () => {
+    expect([secondBathShare(0, millilitres(20)).ok, secondBathShare(20, millilitres(501)).ok]).toEqual([false, false])
   })
 })

@@ -32,4 +32,4 @@ export {
   silverOfARoll,
 } from './silver.js'
 export { type ClearingTest, type ClearingTrend, clearingTrend } from './trend.js'
-export { type ThroughFirstBath, type TwoBaths, twoBaths } from './two-baths.js'
+export { secondBathShare, type ThroughFirstBath, type TwoBaths, twoBaths } from './two-baths.js'

@@ -1,4 +1,4 @@
-import { ok, type Result } from '../../kernel/index.js'
+import { type Millilitres, ok, type Result } from '../../kernel/index.js'
 import { refusedOutside } from '../range.js'
 import type { ClearingVerdict } from './clearing.js'
 
@@ -51,4 +51,17 @@ export function twoBaths(
     because,
     left: film.map(({ capacity }) => free * capacity),
   })
+}
+
+/**
+ * Part of a roll that each roll takes of the second bath, 0 to 1: the silver that it carries over in the liquid of the
+ * first. Over the life of a first bath its silver rises from none to that of `rollsPerLitre` (1 to 500) rolls; half of
+ * it, in `carriedOut` millilitres a roll (0 to 500), comes along. 20 rolls a litre and 20 mL: 0.2. An estimate by
+ * balance; a clearing test decides.
+ */
+export function secondBathShare(rollsPerLitre: number, carriedOut: Millilitres): Result<number> {
+  const refused =
+    refusedOutside('fixing.bad-value', 'Rolls a litre', rollsPerLitre, { low: 1, high: 500 }, 'rollsPerLitre') ??
+    refusedOutside('fixing.bad-value', 'Millilitres carried over', carriedOut, { low: 0, high: 500 }, 'carriedOut')
+  return refused ?? ok(Math.min(1, (rollsPerLitre / 2) * (carriedOut / 1000)))
 }
