@@ -1,3 +1,21 @@
 export * from './intake/index.js'
 export type { Cancellation, IntegerProgram, IntegerSolver, Solution, Sum } from './integer-program.js'
-export { type SharedTime, sharedTime, type Wanted } from './loads/shared-time.js'
+export { type SharedTime, servedAt, sharedTime, type Tolerance, type Wanted } from './loads/shared-time.js'
+export {
+  coverOf,
+  fitsTank,
+  type KitTank,
+  type Load,
+  loadOf,
+  type OnItsReel,
+  type TankThatFits,
+  tanksFor,
+} from './loads/tank-fits.js'
+export {
+  type FilmProcess,
+  madeFor,
+  type RollToLoad,
+  type StopRemark,
+  stopOf,
+  throughList,
+} from './loads/wrong-process.js'

@@ -6,6 +6,7 @@ import { world } from './suite/house.js'
 import { freshDatabase } from './suite/postgres-server.js'
 import { rollsBehave } from './suite/rolls.js'
 import { roomsBehave } from './suite/rooms.js'
+import { runRollsBehave } from './suite/run-rolls.js'
 import { runsBehave } from './suite/runs.js'
 import { shelfBehaves } from './suite/shelf.js'
 import { writesBehave } from './suite/writes.js'
@@ -17,5 +18,6 @@ describe('rooms on PostgreSQL', () => roomsBehave(open))
 describe('rolls on PostgreSQL', () => rollsBehave(open))
 describe('runs on PostgreSQL', () => runsBehave(open))
 describe('the shelf on PostgreSQL', () => shelfBehaves(open))
+describe('rolls of runs on PostgreSQL', () => runRollsBehave(open))
 describe('writes on PostgreSQL', () => writesBehave(open))
 describe('backups on PostgreSQL', () => backupsBehave(open))

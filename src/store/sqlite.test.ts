@@ -6,6 +6,7 @@ import { tempFolders } from './suite/folders.js'
 import { world } from './suite/house.js'
 import { rollsBehave } from './suite/rolls.js'
 import { roomsBehave } from './suite/rooms.js'
+import { runRollsBehave } from './suite/run-rolls.js'
 import { runsBehave } from './suite/runs.js'
 import { shelfBehaves } from './suite/shelf.js'
 import { writesBehave } from './suite/writes.js'
@@ -17,5 +18,6 @@ describe('rooms on SQLite', () => roomsBehave(open))
 describe('rolls on SQLite', () => rollsBehave(open))
 describe('runs on SQLite', () => runsBehave(open))
 describe('the shelf on SQLite', () => shelfBehaves(open))
+describe('rolls of runs on SQLite', () => runRollsBehave(open))
 describe('writes on SQLite', () => writesBehave(open))
 describe('backups on SQLite', () => backupsBehave(open))

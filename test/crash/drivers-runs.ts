@@ -55,6 +55,16 @@ const freshLists = (url: string, lanes: number, perLane: number) =>
 const freshRuns = (url: string, lanes: number, perLane: number) =>
   many(lanes, perLane, () => sendOk<Made>(url, ask('POST', '/api/runs', planned('film'))))
 
+/** Runs with one roll of the register each. */
+const loadedRuns = (url: string, lanes: number) =>
+  many(lanes, PER_LANE, async () => {
+    const statement = { film: 'film', process: 'black-and-white', format: '135' }
+    const taken = await sendOk<{ rolls: Made[] }>(url, ask('POST', '/api/rolls', { rolls: [{ statement }] }))
+    const [tank] = planned('film').tanks
+    const tanks = [{ ...tank, on_reels: [{ roll_id: taken.rolls[0]?.id }] }]
+    return sendOk<Made>(url, ask('POST', '/api/runs', { tanks }))
+  })
+
 const oneChangeEach = (method: string, suffix: string): Driver => ({
   lanes: LANES,
   keyed: true,
@@ -108,14 +118,22 @@ export const runDrivers = {
     lanes: LANES,
     keyed: true,
     async prepare(url, lanes) {
-      const ids = await freshRuns(url, lanes, 1)
-      return (lane) => {
+      const ids = await loadedRuns(url, lanes)
+      return (lane, n) => {
         const actor = newMarker()
-        const events = Array.from({ length: EVENTS_AT_ONCE }, () => event('noted', { text: 'note', actor }))
-        return ask('POST', `/api/runs/${ids[lane]?.[0]}/events`, { events }, actor)
+        const run = ids[lane]?.[n]
+        const notes = Array.from({ length: EVENTS_AT_ONCE - 1 }, () => event('noted', { text: 'note', actor }))
+        const events = [event('started', { actor }), ...notes]
+        return run === undefined ? null : ask('POST', `/api/runs/${run}/events`, { events }, actor)
       }
     },
-    effects: (data, { marker }) => rows(data, 'run_events', { actor: marker }).length / EVENTS_AT_ONCE,
+    effects: (data, { marker }) => {
+      const events = rows(data, 'run_events', { actor: marker })
+      const run = events[0]?.['run_id']
+      const loaded = run === undefined ? 0 : rows(data, 'roll_events', { run_id: run, state: 'loaded' }).length
+      // The roll is loaded exactly when its run has begun; one without the other is half a write.
+      return (events.length / EVENTS_AT_ONCE + loaded) / 2
+    },
   },
   judgeRun: {
     lanes: LANES,

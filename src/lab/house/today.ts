@@ -1,5 +1,6 @@
 import { instantText } from '../../kernel/index.js'
 import type { BenchView, TodayView } from '../../wire/index.js'
+import { dryingOf } from '../rolls/drying.js'
 import type { Rooms } from '../store.js'
 import type { TimeRecord } from '../times/port.js'
 
@@ -47,5 +48,6 @@ export async function today(rooms: Rooms, bench: BenchView): Promise<TodayView> 
         developer: time.developer,
         saved_at: instantText(time.savedAt),
       })),
+    drying: await dryingOf(rooms),
   }
 }

@@ -1,6 +1,8 @@
 import { failed, type Instant, ok, type Problem, problem, type Result } from '../../kernel/index.js'
+import { throughList } from '../../planning/index.js'
 import type { RollStatement, TakeInRolls, RollRecord as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
+import { plannedRolls } from '../runs/reels.js'
 import type { Rooms } from '../store.js'
 import { freshNumbers, numberFromBlock } from './numbers.js'
 import type { RollNumber, RollRecord, RollRevision } from './port.js'
@@ -86,13 +88,18 @@ export async function heldRoll(rooms: Rooms, id: string): Promise<Result<RollRec
   return roll === undefined ? failed(problem('record.not-found', { what: WHAT, id })) : ok(roll)
 }
 
-/** Writes the next revision of a roll that is held. */
+/**
+ * Writes the next revision of a roll that is held. Refused when it says another process or another person of a roll
+ * in a plan, so that it could not have been planned there.
+ */
 export async function nextRevision(
   context: Context,
   rooms: Rooms,
   roll: RollRecord,
   made: Pick<RollRevision, 'statement' | 'orderId' | 'batchId'>,
-): Promise<RollRecord> {
+): Promise<Result<RollRecord>> {
+  const fits = await fitsItsPlan(rooms, roll, made.statement)
+  if (!fits.ok) return fits
   const revised: RollRecord = { ...roll, revision: roll.revision + 1, statement: made.statement, orderId: made.orderId }
   const now = context.clock.now()
   await rooms.rolls.revise(revised, {
@@ -103,7 +110,15 @@ export async function nextRevision(
     savedBy: context.actor.id,
   })
   await rooms.feed.tell({ kind: 'rolls', subject: roll.id }, now)
-  return revised
+  return ok(revised)
+}
+
+async function fitsItsPlan(rooms: Rooms, { id, number, statement: old }: RollRecord, next: RollStatement) {
+  if (old.process === next.process && old.whose === next.whose) return ok('fits')
+  const tank = (await plannedRolls(rooms)).get(id)
+  if (tank === undefined) return ok('fits')
+  const may = throughList({ ...next, number: number.text }, tank.recipe.process, tank.crosses_because ?? '')
+  return may.ok ? may : within(may.problem, 'statement.process')
 }
 
 const seenAs = (roll: RollRecord, seen: number): Result<null> =>
@@ -140,4 +155,5 @@ export async function undoRoll(context: Context, rooms: Rooms, id: string, seen:
   return shown(rooms, await nextRevision(context, rooms, roll.value, made))
 }
 
-const shown = async (rooms: Rooms, roll: RollRecord): Promise<Result<View>> => ok(await viewOf(rooms, roll))
+const shown = async (rooms: Rooms, roll: Result<RollRecord>): Promise<Result<View>> =>
+  roll.ok ? ok(await viewOf(rooms, roll.value)) : roll

@@ -19,6 +19,8 @@ async function heldRolls(rooms: Rooms, ids: readonly string[]): Promise<Result<R
 export async function moveRolls(context: Context, rooms: Rooms, asked: MoveRolls): Promise<Result<RollBatch>> {
   const held = await heldRolls(rooms, asked.roll_ids)
   if (!held.ok) return held
+  const inPlan = await areInPlan(rooms, held.value, asked.run_id)
+  if (!inPlan.ok) return inPlan
   const at = asked.at === null ? ok(context.clock.now()) : stepTime(context, asked.at)
   if (!at.ok) return at
   const batchId = context.ids.next()
@@ -33,6 +35,16 @@ export async function moveRolls(context: Context, rooms: Rooms, asked: MoveRolls
     moved.push(await step(context, rooms, roll, { ...asked, at: at.value, batchId, retracts: null }))
   }
   return ok({ batch_id: batchId, rolls: moved.map(summaryOf) })
+}
+
+/** A roll is of a run only by its plan, which was checked: no step goes round that. */
+async function areInPlan(rooms: Rooms, rolls: readonly RollRecord[], runId: string | null): Promise<Result<null>> {
+  if (runId === null) return ok(null)
+  const run = await rooms.runs.run(runId)
+  if (run === null) return failed(problem('record.not-found', { what: 'run', id: runId }, 'run_id'))
+  const planned = run.plan.tanks.flatMap(({ on_reels }) => on_reels.map(({ roll }) => roll?.roll_id))
+  const other = rolls.find(({ id }) => !planned.includes(id))
+  return other === undefined ? ok(null) : failed(problem('roll.not-in-run', { number: other.number.text }, 'run_id'))
 }
 
 function stepTime(context: Context, text: string): Result<Instant> {
@@ -84,7 +96,9 @@ export async function changeRolls(context: Context, rooms: Rooms, asked: ChangeR
     const sound = checkRoll({ ...roll.statement, ...words })
     if (!sound.ok) return within(sound.problem, 'change')
     const orderId = order_id === undefined ? roll.orderId : order_id
-    changed.push(await nextRevision(context, rooms, roll, { statement: sound.value, orderId, batchId }))
+    const revised = await nextRevision(context, rooms, roll, { statement: sound.value, orderId, batchId })
+    if (!revised.ok) return revised
+    changed.push(revised.value)
   }
   return ok({ batch_id: batchId, rolls: changed.map(summaryOf) })
 }
@@ -127,7 +141,7 @@ async function unrevised(
   const before = await rooms.rolls.revision(roll.id, revision - 1)
   if (before === null) throw new Error(`Roll ${roll.id} has no revision ${revision - 1}.`)
   const made = { statement: before.statement, orderId: before.orderId, batchId }
-  return ok(await nextRevision(context, rooms, roll, made))
+  return nextRevision(context, rooms, roll, made)
 }
 
 async function unmoved(

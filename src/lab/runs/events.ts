@@ -3,8 +3,9 @@ import type { RunEvent } from '../../score/index.js'
 import type { KeptEvent, Run as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
-import type { Progress, Received, RunRecord } from './port.js'
+import type { Received, RunRecord } from './port.js'
 import { followed, runView } from './queries.js'
+import { moveRollsOf } from './rolls-follow.js'
 import { fits, progressOf, sameEvent } from './rules.js'
 import { viewOfEvent } from './shape.js'
 import { standingRun } from './standing.js'
@@ -67,14 +68,12 @@ async function append(
   const now = context.clock.now()
   const coming = fresh.map((event) => ({ receivedAt: now, receivedBy: context.actor.id, event }))
   const all = [...before, ...coming].map(({ event }) => event)
-  const added = await rooms.runs.append(run.id, coming, progressWith(run, all, now))
+  const going = followed({ ...run, endedAt: null }, all, now)
+  const progress = progressOf(going.state, going.following)
+  const added = await rooms.runs.append(run.id, coming, progress)
+  await moveRollsOf(context, rooms, run, going, progress)
   await rooms.feed.tell({ kind: 'runs', subject: run.id }, now)
   return added
-}
-
-function progressWith(run: RunRecord, events: readonly RunEvent[], now: Instant): Progress {
-  const { state, following } = followed({ ...run, endedAt: null }, events, now)
-  return progressOf(state, following)
 }
 
 /** Gives up every tank that is not done. */

@@ -1,13 +1,18 @@
 import { type Celsius, celsius, failed, ok, type Problem, type Result } from '../../kernel/index.js'
+import type { TimeBasis } from '../../science/index.js'
 import type { AskedTank, PlannedTank, PlanRun, RunPlan, Run as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import { correctedReading, standing } from '../kit/queries.js'
 import type { Rooms } from '../store.js'
 import { standingTime } from '../times/answer.js'
+import type { TimeRecord } from '../times/port.js'
 import { basisOf } from '../times/rules.js'
+import { isMixed, ownTimes, sharedDevelopment, withDepartures } from './one-tank.js'
 import type { RunRecord } from './port.js'
 import { runView } from './queries.js'
+import { keptOf, mayBeLoaded, type Reel, reelsOf } from './reels.js'
 import { scoreOf } from './standing.js'
+import { vesselOf } from './vessel.js'
 
 /**
  * Plans a run. The plan holds copies of the lists, the developing times and the thermometer's name as they are now,
@@ -35,12 +40,12 @@ export async function planRun(context: Context, rooms: Rooms, asked: PlanRun): P
 async function planOf(rooms: Rooms, asked: PlanRun): Promise<Result<RunPlan>> {
   const thermometer = asked.thermometer_id === null ? ok(null) : await standing(rooms, asked.thermometer_id)
   if (!thermometer.ok) return within(thermometer.problem, 'thermometer_id')
+  const reels = await reelsOf(rooms, asked)
+  if (!reels.ok) return reels
   const tanks: PlannedTank[] = []
   for (const [i, tank] of asked.tanks.entries()) {
-    const planned = await plannedTank(rooms, tank)
+    const planned = await plannedTank(rooms, tank, reels.value[i] as Reel[])
     if (!planned.ok) return within(planned.problem, `tanks[${i}]`)
-    const alone = scoreOf({ tanks: [planned.value] })
-    if (!alone.ok) return within(alone.problem, `tanks[${i}]`)
     tanks.push(planned.value)
   }
   const together = scoreOf({ tanks })
@@ -64,24 +69,74 @@ async function errorOf(rooms: Rooms, id: string, tanks: readonly PlannedTank[]) 
 const within = (found: Problem, place: string): Result<never> =>
   failed({ ...found, field: found.field === undefined ? place : `${place}.${found.field}` })
 
-async function plannedTank(rooms: Rooms, { conditions, ...tank }: AskedTank): Promise<Result<PlannedTank>> {
+async function plannedTank(rooms: Rooms, asked: AskedTank, reels: readonly Reel[]): Promise<Result<PlannedTank>> {
+  const may = mayBeLoaded(asked, reels)
+  if (!may.ok) return may
+  const vessel = await vesselOf(rooms, asked, reels)
+  if (!vessel.ok) return vessel
+  const { on_reels: _, vessel_id: _id, conditions, ...stated } = asked
+  const tank = { ...stated, on_reels: reels.map(keptOf), ...(vessel.value === null ? {} : { vessel: vessel.value }) }
+  const developed = await developedBy(rooms, { ...tank, conditions }, reels)
+  if (!developed.ok) return developed
+  const alone = scoreOf({ tanks: [developed.value] })
+  if (!alone.ok) return alone
+  const development = alone.value.tanks[0]?.tank.development ?? null
+  if (development === null || !isMixed(reels)) return developed
+  const { developer, dilution_parts } = developed.value
+  const temperature = conditions.development?.temperature ?? null
+  const own = await ownTimes(rooms, reels, { developer, dilution_parts, temperature })
+  if (!own.ok) return own
+  const served = development.from === 'own' ? development.time : development.answer.time
+  const departing = await withDepartures(rooms, own.value, served)
+  return departing.ok ? ok({ ...developed.value, on_reels: departing.value }) : within(departing.problem, 'on_reels')
+}
+
+type Undeveloped = Omit<PlannedTank, 'conditions' | 'time'> & Pick<AskedTank, 'conditions'>
+
+/** The tank with its developing time: fixed by the list, the person's own, by a kept one, or shared by its films. */
+async function developedBy(
+  rooms: Rooms,
+  { conditions, ...tank }: Undeveloped,
+  reels: readonly Reel[],
+): Promise<Result<PlannedTank>> {
   const { development } = conditions
   if (development === null || development.from === 'own')
     return ok({ ...tank, conditions: { ...conditions, development }, time: null })
-  const record = await standingTime(rooms, development.time_id)
-  if (!record.ok) return within(record.problem, 'conditions.development.time_id')
-  const { id, revision, sourceWords, developer, dilutionParts } = record.value
-  const basis = basisOf(record.value)
-  if (!basis.ok) return within(basis.problem, 'conditions.development.time_id')
-  const { time_id: _, ...asked } = development
-  return ok({
+  if (development.from === 'kept') {
+    const record = await standingTime(rooms, development.time_id)
+    if (!record.ok) return within(record.problem, 'conditions.development.time_id')
+    const basis = basisOf(record.value)
+    if (!basis.ok) return within(basis.problem, 'conditions.development.time_id')
+    const { time_id: _, from: _from, ...asked } = development
+    return ok(byKept({ conditions, ...tank }, record.value, { ...asked, basis: basis.value }))
+  }
+  const { temperature } = development
+  const own = await ownTimes(rooms, reels, { ...tank, temperature })
+  if (!own.ok) return own
+  const shared = await sharedDevelopment(rooms, own.value)
+  if (!shared.ok) return within(shared.problem, 'on_reels')
+  if (shared.value.from === 'own') {
+    const typed = { from: 'own' as const, time: shared.value.time, temperature }
+    return ok({ ...tank, conditions: { ...conditions, development: typed }, time: null })
+  }
+  const { record, basis, modifiers } = shared.value
+  return ok(byKept({ conditions, ...tank }, record, { temperature, basis, modifiers }))
+}
+
+type Development = Extract<PlannedTank['conditions']['development'], { from: 'basis' }>
+
+/** Copies a kept time into the plan, so that what is corrected later changes nothing. */
+function byKept(
+  { conditions, ...tank }: Undeveloped,
+  { id, revision, sourceWords, developer, dilutionParts }: TimeRecord,
+  development: Omit<Development, 'from' | 'basis'> & { readonly basis: TimeBasis },
+): PlannedTank {
+  const basis = { ...development.basis, points: [...development.basis.points] }
+  return {
     ...tank,
     developer: tank.developer === '' ? developer : tank.developer,
     dilution_parts: tank.dilution_parts ?? (dilutionParts === null ? null : [...dilutionParts]),
-    conditions: {
-      ...conditions,
-      development: { ...asked, from: 'basis', basis: { ...basis.value, points: [...basis.value.points] } },
-    },
+    conditions: { ...conditions, development: { ...development, from: 'basis', basis } },
     time: { time_id: id, revision, source_words: sourceWords },
-  })
+  }
 }

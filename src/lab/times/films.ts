@@ -3,18 +3,22 @@ import type { FilmStatement, FilmRecord as View } from '../../wire/index.js'
 import { nameTaken } from '../names.js'
 import { type Stated, standingOf, statementCommands } from '../statements.js'
 import type { Rooms } from '../store.js'
+import { soundTolerance } from './tolerance.js'
 
 const commands = statementCommands<FilmStatement>({
   what: 'film',
   feed: 'films',
   port: (rooms) => rooms.films,
-  wrong: (statement, others) =>
-    nameTaken(
+  wrong: (statement, others) => {
+    const sound = soundTolerance(statement)
+    if (!sound.ok) return sound.problem
+    return nameTaken(
       'film',
       statement.name,
       others.map((other) => other.statement.name),
       'name',
-    ),
+    )
+  },
 })
 
 export const viewOfFilm = (film: Stated<FilmStatement>): View => ({ ...film.statement, ...standingOf(film) })

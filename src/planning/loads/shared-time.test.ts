@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { expectOk, minutes, seconds } from '../../kernel/index.js'
-import { sharedTime, type Wanted } from './shared-time.js'
+import { servedAt, sharedTime, type Wanted } from './shared-time.js'
 
 const wanting = (time: number, longer = 0.1, shorter = 0.1): Wanted => ({
+  name: `the film of ${time} s`,
   time: seconds(time),
   tolerance: { longer, shorter },
 })
@@ -26,6 +27,16 @@ describe('one time for a mixed tank', () => {
       problem: { code: 'loads.times-too-far-apart' },
     })
     expect(sharedTime([wanting(480, 0.095), wanting(570, 0, 0.08)]).ok).toBe(true)
+  })
+
+  it('names the film that does not bear it, with what it wants, what it gets and what it bears', () => {
+    expect(servedAt(minutes(8), [wanting(480), wanting(570)])).toMatchObject({
+      ok: false,
+      problem: {
+        details: { film: 'the film of 570 s', wants: '9:30', gets: '8:00', departs: '15.8 % less', bears: '10.0 %' },
+      },
+    })
+    expect(expectOk(servedAt(minutes(9), [wanting(600)])).departures[0]).toBeCloseTo(-0.1, 12)
   })
 
   it('gives one film its own time to the quarter minute', () => {

@@ -16,12 +16,16 @@ async function findRun(caller: Caller, id: string): Promise<Result<Found>> {
   })
 }
 
-const onReels = (tank: Found['run']['plan']['tanks'][number], bench: Bench): string =>
-  tank.on_reels
-    .map(({ film, exposure_index, label }) =>
-      say('run.on-reel', { film, exposureIndex: exposure_index, label }, bench.units),
-    )
-    .join(', ')
+/** What is on the reels, and what each film of a mixed tank gets against what it wants. */
+function onReels({ on_reels }: Found['run']['plan']['tanks'][number], { units }: Bench): string {
+  const films = say('run.on-reels', { films: on_reels }, units)
+  const departing = on_reels.flatMap(({ film, roll, wants_s, departs }) =>
+    wants_s === undefined || departs === undefined
+      ? []
+      : [say('run.departs', { film: roll?.number ?? film, wants: wants_s, departs }, units)],
+  )
+  return departing.length === 0 ? films : [`${films}.`, ...departing].join(' ')
+}
 
 /** What both papers have in common. */
 function paperOf({ run, score, bench }: Found, paper: Paper | undefined, now: number) {

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { InSeconds } from './branded.js'
 import { Id, InstantText, Name, Note, Revision, Seen } from './common.js'
 import { FilmProcess, RollRemark } from './rolls.js'
 
@@ -15,6 +16,11 @@ export const FilmStatement = z
     name: Name,
     process: FilmProcess,
     tolerance: Tolerance.default({ in: 'percent', down: 10, up: 10 }),
+    strips: z
+      .array(z.strictObject({ time_s: InSeconds, contrast: z.number().min(0.02).max(6) }))
+      .max(24)
+      .optional()
+      .describe('Strips of this film: by their law a tolerance in contrast becomes one in time.'),
     fixing: z.enum(['ordinary', 'fast-using']).default('ordinary'),
     remarks: z.array(RollRemark).max(5).default([]),
     drying_s: z.number().min(600).max(172_800).nullable().default(null),

@@ -27,6 +27,18 @@ export const TodayView = z
     }),
     counts: z.object({ times: z.int(), films: z.int(), thermometers: z.int() }),
     recent: z.array(z.object({ id: Id, film: z.string(), developer: z.string(), saved_at: InstantText })),
+    drying: z
+      .array(
+        z.object({
+          id: Id,
+          number: z.string(),
+          film: z.string(),
+          hook: z.string(),
+          since: InstantText,
+          ready_at: InstantText.nullable().describe('From when it may be sleeved; null until it hangs.'),
+        }),
+      )
+      .describe('Rolls that hang, or are to be hung.'),
   })
   .meta({ id: 'TodayView' })
 

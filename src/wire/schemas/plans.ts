@@ -45,6 +45,7 @@ const Development = z.discriminatedUnion('from', [
 const AskedDevelopment = z.discriminatedUnion('from', [
   z.strictObject({ from: z.literal('kept'), time_id: Id, ...atTemperature }),
   OwnTime,
+  z.strictObject({ from: z.literal('shared'), temperature: DegreesCelsius }).describe('One time for mixed films.'),
 ])
 
 const conditions = {
@@ -64,27 +65,64 @@ const AskedConditions = z
   .strictObject({ ...conditions, development: AskedDevelopment.nullable() })
   .meta({ id: 'AskedConditions' })
 
-/** One roll in a tank: a label is enough here. */
+const onReel = {
+  exposure_index: z.int().min(1).max(25_600).nullable().default(null),
+  label: Text(120).default(''),
+  reel: z
+    .int()
+    .min(1)
+    .max(40)
+    .optional()
+    .describe('Which reel, from 1; what shares a reel is told from its middle outwards.'),
+}
+/** What is in a tank: a roll of the register, or a film by its name, for which a label is enough. */
 export const OnReel = z
   .strictObject({
     film: Name,
-    exposure_index: z.int().min(1).max(25_600).nullable().default(null),
-    label: Text(120).default(''),
+    ...onReel,
+    roll: z.strictObject({ roll_id: Id, number: z.string() }).optional(),
+    wants_s: InSeconds.optional().describe('In a mixed tank: the time that this film alone would be developed for.'),
+    departs: z.number().optional().describe('In a mixed tank: planned time ÷ wanted time − 1.'),
   })
   .meta({ id: 'OnReel' })
+/** What is to go in: of a roll of the register film and index are the register’s. */
+export const AskedOnReel = z
+  .strictObject({
+    film: Name.optional(),
+    ...onReel,
+    roll_id: Id.optional(),
+    time_id: Id.optional().describe('The kept time by which it would be developed alone.'),
+    wants_s: InSeconds.optional().describe('How long it would be developed alone, where no kept time says so.'),
+  })
+  .meta({ id: 'AskedOnReel' })
+
+/** Rolls of their kind are stopped until this is said to be taken care of. */
+const Confirmed = z.enum(['carbon-backing', 'infrared'])
 
 const tank = {
   reels: z.int().min(1).max(40),
-  on_reels: z.array(OnReel).min(1).max(40),
   developer: Text(120).default(''),
   dilution_parts: z.array(z.number().positive().max(1000)).min(1).max(4).nullable().default(null),
   recipe: Recipe,
 }
-const AskedTank = z.strictObject({ ...tank, conditions: AskedConditions }).meta({ id: 'AskedTank' })
+const AskedTank = z
+  .strictObject({
+    ...tank,
+    on_reels: z.array(AskedOnReel).min(1).max(40),
+    conditions: AskedConditions,
+    vessel_id: Id.optional().describe('The tank of the kit that it is; what is planned has to fit it.'),
+    crosses_because: Note.optional().describe('Why own film goes through a list that it is not made for.'),
+    confirmed: z.array(Confirmed).max(2).optional(),
+  })
+  .meta({ id: 'AskedTank' })
 /** A tank as it was planned: list, basis and all, whatever is corrected on the shelf later. */
 export const PlannedTank = z
   .strictObject({
     ...tank,
+    on_reels: z.array(OnReel).min(1).max(40),
+    vessel: z.strictObject({ id: Id, name: z.string() }).optional(),
+    crosses_because: Note.optional(),
+    confirmed: z.array(Confirmed).max(2).optional(),
     conditions: TankConditions,
     time: z.strictObject({ time_id: Id, revision: Revision, source_words: z.string() }).nullable(),
   })

@@ -2,8 +2,11 @@ import { bathLifeWords, fixerWords } from './baths.js'
 import { controlWords } from './control.js'
 import { diluteWords } from './dilute.js'
 import { doseWords } from './dose.js'
+import { dryingWords } from './drying.js'
+import { filmsWords } from './films.js'
 import { formulaWords } from './formulas.js'
 import { housePagesWords } from './house-pages.js'
+import { kitWords } from './kit.js'
 import { listsWords } from './lists.js'
 import { chartWords, contrastWords, indexWords, stripWords, zonesWords } from './negatives.js'
 import { paperWords } from './paper.js'
@@ -13,6 +16,7 @@ import { cardWords, graphWords } from './print.js'
 import { rollsWords } from './rolls.js'
 import { rollsPagesWords } from './rolls-pages.js'
 import { benchSheetWords, runRecordWords } from './run-paper.js'
+import { runRollsWords } from './run-rolls.js'
 import { shelfPagesWords } from './shelf-pages.js'
 import { temperWords } from './temper.js'
 import { thermometerWords } from './thermometers.js'
@@ -53,4 +57,8 @@ export const deskWords = {
   ...wasteWords,
   ...rollsWords,
   ...rollsPagesWords,
+  ...runRollsWords,
+  ...filmsWords,
+  ...dryingWords,
+  ...kitWords,
 } as const

@@ -8,10 +8,6 @@ export const runsWords = {
       ? `${p.name}: turn for ${w.span(p.length)}`
       : `${p.name}: turn for ${w.span(p.length)}, ${p.count} times, the last at ${w.time(p.last)}`,
   'run.title': (p: { films: string; recipe: string }) => (p.films === '' ? p.recipe : `${p.films}: ${p.recipe}`),
-  'run.on-reel': (p: { film: string; exposureIndex: number | null; label: string }) =>
-    [p.film, p.exposureIndex === null ? '' : `at ${p.exposureIndex}`, p.label === '' ? '' : `(${p.label})`]
-      .filter(Boolean)
-      .join(' '),
   'run.verdict': (p: { tank: string; said: string; note: string }) =>
     [`${p.tank}: ${p.said === '' ? 'no verdict' : p.said}.`, p.note].filter(Boolean).join(' '),
   'run.verdict.thin': (_: object) => 'thin',

@@ -210,7 +210,7 @@ export const solutionCases: readonly Check[] = [
     tolerance: tolerance.percent,
     errors: () => {
       const films = (longer: number, shorter: number) =>
-        shared.times_s.map((time) => ({ time: seconds(time), tolerance: { longer, shorter } }))
+        shared.times_s.map((time) => ({ name: `${time} s`, time: seconds(time), tolerance: { longer, shorter } }))
       const [longer, shorter] = shared.served_percent as [number, number]
       const { time, departures } = expectOk(sharedTime(films(0.1, 0.1)))
       return [

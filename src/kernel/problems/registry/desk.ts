@@ -3,6 +3,7 @@ import { datesProblems } from './dates.js'
 import { houseProblems } from './house.js'
 import { intakeProblems } from './intake.js'
 import { interfaceProblems } from './interface.js'
+import { loadsProblems } from './loads.js'
 import { negativesProblems } from './negatives.js'
 import { paperProblems } from './paper.js'
 import { rollsProblems } from './rolls.js'
@@ -13,6 +14,7 @@ import { solutionsProblems } from './solutions.js'
 /** Everything else: what is found out at a desk or by the server. New areas belong here unless a running tank needs them. */
 export const deskProblems = {
   ...rollsProblems,
+  ...loadsProblems,
   ...paperProblems,
   ...shelfProblems,
   ...datesProblems,

@@ -65,6 +65,7 @@ export const rollsProblems = {
     'rolls#way',
     'Roll {number} has gone on since; this change stays. Correct the roll itself.',
   ),
+  'roll.not-in-run': unusable('rolls#way', 'Roll {number} is in no tank of this run. Plan the run with it.'),
   'roll.nothing-to-undo': registered(409, 65, 'rolls#way', 'Nothing has been corrected on roll {number}.'),
   // Orders
   'order.has-rolls': registered(
@@ -87,6 +88,11 @@ export const rollsProblems = {
     66,
     'rolls#orders',
     'This link shows nothing: it is unknown, withdrawn or out of date. Ask where you left your film.',
+  ),
+  // Films
+  'film.contrast-needs-strips': unusable(
+    'rolls#films',
+    'A tolerance in contrast needs a law of contrast in time: add strips of {name}, or say it in per cent.',
   ),
   // Tanks, reels, graduates
   'vessel.said-twice': unusable('rolls#kit', '{name} says twice how much covers the same number of reels.'),

@@ -88,18 +88,4 @@ export const timesProblems = {
     'times#dose',
     'Over this course of temperature the development asked for is not reached within {limit}.',
   ),
-  // Loads
-  'loads.no-films': unusable('times#mixed', 'A shared time needs at least one film with a time; {count} were given.'),
-  'loads.times-too-far-apart': unusable(
-    'times#mixed',
-    'The times of these films are too far apart for one tank: film {film} would depart by {departs}. Put it in a tank of its own.',
-  ),
-  'loads.impossible': unusable('times#mixed', 'No arrangement meets all limits at once.'),
-  'loads.out-of-time': registered(
-    503,
-    75,
-    'times#mixed',
-    'No arrangement was found within {limit} s. Allow more time, or plan fewer rolls at once.',
-  ),
-  'loads.cancelled': registered(503, 75, 'times#mixed', 'The search for an arrangement was cancelled.'),
 } as const

@@ -202,16 +202,32 @@ export type AskedConditionsInput = {
     from: 'own'
     time: number
     temperature: number | null
+  } | {
+    from: 'shared'
+    temperature: number
   } | null
+}
+
+export type AskedOnReelInput = {
+  film?: string
+  exposure_index?: number | null
+  label?: string
+  reel?: number
+  roll_id?: IdInput
+  time_id?: IdInput
+  wants_s?: number
 }
 
 export type AskedTankInput = {
   reels: number
-  on_reels: OnReelInput[]
   developer?: string
   dilution_parts?: number[] | null
   recipe: RecipeInput
+  on_reels: AskedOnReelInput[]
   conditions: AskedConditionsInput
+  vessel_id?: IdInput
+  crosses_because?: string
+  confirmed?: Array<'carbon-backing' | 'infrared'>
 }
 
 export type Bath = {
@@ -552,6 +568,10 @@ export type FilmRecord = {
   name: string
   process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
   tolerance: FilmTolerance
+  strips?: Array<{
+    time_s: number
+    contrast: number
+  }>
   fixing: 'ordinary' | 'fast-using'
   remarks: Array<'found' | 'expired' | 'infrared' | 'carbon-backing' | 'chromogenic'>
   drying_s: number | null
@@ -571,6 +591,10 @@ export type FilmStatementInput = {
   name: string
   process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
   tolerance?: FilmToleranceInput
+  strips?: Array<{
+    time_s: number
+    contrast: number
+  }>
   fixing?: 'ordinary' | 'fast-using'
   remarks?: Array<'found' | 'expired' | 'infrared' | 'carbon-backing' | 'chromogenic'>
   drying_s?: number | null
@@ -844,12 +868,13 @@ export type OnReel = {
   film: string
   exposure_index: number | null
   label: string
-}
-
-export type OnReelInput = {
-  film: string
-  exposure_index?: number | null
-  label?: string
+  reel?: number
+  roll?: {
+    roll_id: Id
+    number: string
+  }
+  wants_s?: number
+  departs?: number
 }
 
 export type OnShelf = {
@@ -981,10 +1006,16 @@ export type PastedTextInput = {
 
 export type PlannedTank = {
   reels: number
-  on_reels: OnReel[]
   developer: string
   dilution_parts: number[] | null
   recipe: Recipe
+  on_reels: OnReel[]
+  vessel?: {
+    id: Id
+    name: string
+  }
+  crosses_because?: string
+  confirmed?: Array<'carbon-backing' | 'infrared'>
   conditions: TankConditions
   time: {
     time_id: Id
@@ -2252,6 +2283,14 @@ export type TodayView = {
     film: string
     developer: string
     saved_at: Instant
+  }>
+  drying: Array<{
+    id: Id
+    number: string
+    film: string
+    hook: string
+    since: Instant
+    ready_at: Instant | null
   }>
 }
 
