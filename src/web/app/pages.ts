@@ -10,6 +10,8 @@ const atTheSink = () => import('../sections/runs/sink.js')
 const paper = () => import('../sections/runs/paper/index.js')
 const rolls = () => import('../sections/rolls/index.js')
 const lists = () => import('../sections/lists/index.js')
+const kit = () => import('../sections/kit/index.js')
+const films = () => import('../sections/films/index.js')
 const house = () => import('../sections/house/index.js')
 
 /** A page of a section, loaded when it is first gone to, with all there is to say. */
@@ -42,6 +44,11 @@ export const pages: Record<PageName, PageComponent> = {
   order: page(rolls, (section) => section.OrderPage),
   roll: page(rolls, (section) => section.RollPage),
   'roll-edit': page(rolls, (section) => section.EditRollPage),
+  kit: page(kit, (section) => section.KitPage),
+  'vessel-new': page(kit, (section) => section.NewVesselPage),
+  vessel: page(kit, (section) => section.VesselPage),
+  films: page(films, (section) => section.FilmsPage),
+  film: page(films, (section) => section.FilmPage),
   runs: page(runs, (section) => section.RunsPage),
   'run-new': page(runs, (section) => section.NewRunPage),
   lists: page(lists, (section) => section.ListsPage),

@@ -5,6 +5,7 @@ export {
   ROLLS_HERE,
   useBench,
   useDevices,
+  useFilms,
   useOrder,
   useOrders,
   useRecipes,
@@ -18,6 +19,8 @@ export {
   useTime,
   useTimes,
   useToday,
+  useVessels,
+  useWaitingRolls,
   useWrite,
 } from './queries.js'
 export { ApiProblem } from './transport.js'

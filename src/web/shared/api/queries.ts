@@ -2,7 +2,18 @@ import { keepPreviousData, type QueryClient, useMutation, useQuery, useQueryClie
 import * as client from './client.js'
 
 /** What is kept in the page, by the kind that the live feed names. */
-export const KINDS = ['times', 'thermometers', 'bench', 'devices', 'runs', 'recipes', 'rolls', 'orders'] as const
+export const KINDS = [
+  'times',
+  'thermometers',
+  'bench',
+  'devices',
+  'runs',
+  'recipes',
+  'rolls',
+  'orders',
+  'films',
+  'vessels',
+] as const
 export type Kind = (typeof KINDS)[number]
 
 /** States in which a roll is on the bench. */
@@ -48,6 +59,17 @@ export const useRollViews = () =>
 export const useOrders = () =>
   useQuery({ queryKey: ['orders'], queryFn: client.listOrders, select: ({ orders }) => orders })
 export const useOrder = (id: string) => useQuery({ queryKey: ['orders', id], queryFn: () => client.getOrder(id) })
+/** Rolls that wait for a tank, by any word of theirs; nothing is asked for until there is a word. */
+export const useWaitingRolls = (words: string) =>
+  useQuery({
+    queryKey: ['rolls', 'waiting', words],
+    queryFn: () => client.findRolls({ look: { words, state: ['taken-in'] }, most: 20 }),
+    enabled: words !== '',
+    placeholderData: (before) => before,
+  })
+export const useFilms = () => useQuery({ queryKey: ['films'], queryFn: client.listFilms, select: ({ films }) => films })
+export const useVessels = () =>
+  useQuery({ queryKey: ['vessels'], queryFn: client.listVessels, select: ({ vessels }) => vessels })
 
 /** Makes the page look again at what changed; Today tells of everything. */
 export async function refresh(queries: QueryClient, kinds: readonly Kind[]): Promise<void> {

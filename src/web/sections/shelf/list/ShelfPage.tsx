@@ -26,6 +26,7 @@ export function ShelfPage() {
       }
       actions={
         <>
+          <ButtonLink href="/shelf/kit">Kit</ButtonLink>
           {(thermometers.data?.length ?? 0) > 1 && <ButtonLink href="/shelf/class-set">Compare several</ButtonLink>}
           <ButtonLink look="go" href="/shelf/thermometers/new">
             Add a thermometer

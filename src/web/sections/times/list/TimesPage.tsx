@@ -18,6 +18,7 @@ export function TimesPage() {
       lead={count > 0 && <Words>{say('times.here', { times: count, films }, writer)}</Words>}
       actions={
         <>
+          <ButtonLink href="/times/films">Films</ButtonLink>
           <ButtonLink href="/times/paste">Paste a table</ButtonLink>
           <ButtonLink look="go" href="/times/new">
             Add a time

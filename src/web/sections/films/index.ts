@@ -1,0 +1,2 @@
+export { FilmPage } from './FilmPage.js'
+export { FilmsPage } from './FilmsPage.js'
