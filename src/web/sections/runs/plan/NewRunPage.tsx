@@ -5,6 +5,7 @@ import {
   planRun,
   type ThermometerRecord,
   type TimeRecord,
+  useFilms,
   useRecipes,
   useThermometers,
   useTimes,
@@ -58,8 +59,9 @@ function PlanForm({ times, recipes, thermometers }: PlanFormProps) {
   const time = timeOf(times, draft.from)
   const { film } = onReels(draft, time)
   const thermometer = thermometers.find(({ id }) => id === draft.thermometer) ?? null
-  const reading = readPlan({ draft, recipe, time, thermometer, units })
-  const keep = useWrite(planRun, 'runs')
+  const films = useFilms().data ?? []
+  const reading = readPlan({ draft, recipe, time, thermometer, films, times, units })
+  const keep = useWrite(planRun, 'runs', 'rolls')
   const make = (event: FormEvent) => {
     event.preventDefault()
     setTried(true)

@@ -17,6 +17,8 @@ import {
 import { measuredBaths } from '../names.js'
 import type { PlanDraft } from './draft.js'
 import { onReels, type PlanReading, takesTime } from './readPlan.js'
+import { RollsOfTank } from './rolls/RollsOfTank.js'
+import { WhichTank } from './rolls/WhichTank.js'
 import { ReadWith, RoomAndTank } from './Warmth.js'
 
 export interface PlanFieldsProps {
@@ -51,28 +53,42 @@ export function PlanFields(props: PlanFieldsProps) {
       <Link href={`/runs/lists/${recipe.id}`}>Look at this list</Link>
       <Developing {...props} />
       <ReadWith {...props} />
-      <TextField
-        label="What is on the reels"
-        value={reels.film}
-        onText={(film) => change({ film })}
-        maxLength={120}
-        trouble={trouble('film')}
+      <RollsOfTank
+        load={draft.load}
+        onLoad={(part) => change({ load: { ...draft.load, ...part } })}
+        recipe={recipe}
+        reels={Number(draft.reels) || 1}
+        mixed={reading.mixed}
       />
-      <div className="form-pair">
+      {draft.load.rolls.length === 0 && (
         <TextField
-          label="Exposure index"
-          value={reels.index}
-          onText={(index) => change({ index })}
-          inputMode="numeric"
-          trouble={reading.troubles['index']}
-        />
-        <TextField
-          label="Label"
-          hint="Such as: roll 12."
-          value={draft.label}
-          onText={(label) => change({ label })}
+          label="What is on the reels"
+          value={reels.film}
+          onText={(film) => change({ film })}
           maxLength={120}
+          trouble={trouble('film')}
         />
+      )}
+      <WhichTank vessel={draft.load.vessel} onTank={(vessel) => change({ load: { ...draft.load, vessel } })} />
+      <div className="form-pair">
+        {draft.load.rolls.length === 0 && (
+          <>
+            <TextField
+              label="Exposure index"
+              value={reels.index}
+              onText={(index) => change({ index })}
+              inputMode="numeric"
+              trouble={reading.troubles['index']}
+            />
+            <TextField
+              label="Label"
+              hint="Such as: roll 12."
+              value={draft.label}
+              onText={(label) => change({ label })}
+              maxLength={120}
+            />
+          </>
+        )}
         <TextField
           label="Tank"
           hint="Short; a voice says it."

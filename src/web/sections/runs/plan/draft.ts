@@ -1,4 +1,5 @@
 import type { VesselMaterial } from '../../../../science/index.js'
+import { EMPTY_LOAD, type LoadDraft } from './rolls/load.js'
 
 /** A plan as it is being typed. */
 export interface PlanDraft {
@@ -9,6 +10,8 @@ export interface PlanDraft {
   readonly film: string | null
   readonly index: string | null
   readonly label: string
+  /** Rolls of the register, in place of a film that is typed. */
+  readonly load: LoadDraft
   readonly volume: string
   /** Id of a kept time, or `own` for one that is typed. */
   readonly from: string
@@ -35,6 +38,7 @@ export const EMPTY_PLAN: PlanDraft = {
   film: null,
   index: null,
   label: '',
+  load: EMPTY_LOAD,
   volume: '',
   from: '',
   time: '',

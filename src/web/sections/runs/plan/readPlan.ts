@@ -13,11 +13,13 @@ import {
 } from '../../../../kernel/index.js'
 import { type DevelopmentWish, plan, type Recipe, type Score } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
-import type { PlanRunInput, ThermometerRecord, TimeRecord } from '../../../shared/api/index.js'
+import type { FilmRecord, PlanRunInput, ThermometerRecord, TimeRecord } from '../../../shared/api/index.js'
 import { basisOf, correctionFor } from '../../../shared/figures/index.js'
 import { measuredBaths } from '../names.js'
 import { type Around, aroundOf } from './around.js'
 import type { PlanDraft } from './draft.js'
+import { askedLoad, askedReels, stopsOf } from './rolls/load.js'
+import { type Mixed, mixedOf } from './rolls/mixed.js'
 
 /** How the whole plan was read, and what becomes of it. */
 export interface PlanReading {
@@ -29,6 +31,8 @@ export interface PlanReading {
   readonly weight: Reading<Grams> | null
   /** What the room and the tank itself do to the developer. */
   readonly around: Around
+  /** How rolls that want different times come together; null where they are developed alike. */
+  readonly mixed: Mixed | null
   /** Sentences by field. */
   readonly troubles: Readonly<Record<string, string>>
   /** Null while a developing time is still missing. */
@@ -43,6 +47,9 @@ interface Given {
   readonly time: TimeRecord | null
   /** With which every temperature was read. */
   readonly thermometer: ThermometerRecord | null
+  /** What is kept of the films, for what each of them bears. */
+  readonly films: readonly FilmRecord[]
+  readonly times: readonly TimeRecord[]
   readonly units: UnitSystem
 }
 
@@ -60,7 +67,7 @@ export const onReels = ({ film, index }: PlanDraft, time: TimeRecord | null) => 
   index: index ?? (time?.exposure_index ?? '').toString(),
 })
 
-export function readPlan({ draft, recipe, time, thermometer, units }: Given): PlanReading {
+export function readPlan({ draft, recipe, time, thermometer, films, times, units }: Given): PlanReading {
   const reels = onReels(draft, time)
   const degrees = (text: string) => optional(text, (typed) => readTemperature(typed, { system: units }))
   const fields = {
@@ -73,7 +80,7 @@ export function readPlan({ draft, recipe, time, thermometer, units }: Given): Pl
       measuredBaths(recipe).map(({ id }) => [id, degrees(draft.temperatures[id] ?? '')] as const),
     ),
   }
-  const troubles = troublesOf({ ...draft, ...reels }, units)
+  const troubles = troublesOf({ ...draft, ...reels }, recipe, units)
   const unread = [
     fields.time,
     fields.temperature,
@@ -84,9 +91,12 @@ export function readPlan({ draft, recipe, time, thermometer, units }: Given): Pl
   ].some((reading) => reading !== null && reading.kind !== 'read')
   const right = putRight(thermometer)
   const measured = readValue(fields.temperature)
-  const wish = wishOf(recipe, time, readValue(fields.time), measured === null ? null : right(measured))
+  const temperature = measured === null ? null : right(measured)
+  const mixed = mixedOf({ load: draft.load, times, films, time, temperature })
+  const alone = wishOf(recipe, time, readValue(fields.time), temperature)
+  const wish = draft.load.shared && mixed !== null ? sharedWish(mixed, alone) : alone
   const around = aroundOf(fields, draft.material, developerOf(wish))
-  if (wish === 'missing') return { ...fields, around, troubles, score: null, asked: null }
+  if (wish === 'missing') return { ...fields, around, mixed, troubles, score: null, asked: null }
   const conditions = {
     tank: draft.tank.trim() || 'A',
     volume: readValue(fields.volume),
@@ -96,10 +106,20 @@ export function readPlan({ draft, recipe, time, thermometer, units }: Given): Pl
   }
   const score = plan([{ recipe, conditions: { ...conditions, development: wish } }])
   const ready = score.ok && !unread && Object.keys(troubles).length === 0
-  const development = askedOf(wish, time)
-  const asked = ready ? askedFor({ ...draft, ...reels }, recipe, { ...conditions, development }) : null
-  return { ...fields, around, troubles, score, asked }
+  const development = wish === alone ? askedOf(wish, time) : sharedOf(wish)
+  const asked = ready ? askedFor({ ...draft, ...reels }, recipe, { ...conditions, development }, time) : null
+  return { ...fields, around, mixed, troubles, score, asked }
 }
+
+/** One time for a mixed tank, at the temperature that the plan has without it; missing until every time is known. */
+function sharedWish({ shared }: Mixed, alone: DevelopmentWish | null | 'missing'): DevelopmentWish | 'missing' {
+  const temperature = developerOf(alone)
+  if (!shared?.ok || temperature === null) return 'missing'
+  return { from: 'own', time: shared.value.time, temperature }
+}
+
+const sharedOf = (wish: DevelopmentWish | null): AskedConditions['development'] =>
+  wish?.temperature == null ? null : { from: 'shared', temperature: wish.temperature }
 
 type PutRight = (read: Celsius) => Celsius
 
@@ -145,18 +165,17 @@ const askedOf = (wish: DevelopmentWish | null, time: TimeRecord | null): AskedCo
 /** A draft whose reels are filled in. */
 type Filled = PlanDraft & ReturnType<typeof onReels>
 
-function askedFor(draft: Filled, recipe: Recipe, conditions: AskedConditions): PlanRunInput {
-  const index = draft.index.trim()
+function askedFor(draft: Filled, recipe: Recipe, conditions: AskedConditions, time: TimeRecord | null): PlanRunInput {
   return {
     practice: draft.practice === 'no' ? null : (Number(draft.practice) as 1 | 5 | 20),
     note: draft.note.trim(),
     thermometer_id: draft.thermometer === '' ? null : draft.thermometer,
     tanks: [
       {
-        reels: Number(draft.reels),
-        on_reels: [
-          { film: draft.film.trim(), exposure_index: index === '' ? null : Number(index), label: draft.label.trim() },
-        ],
+        reels: Math.max(Number(draft.reels), ...draft.load.rolls.map(({ reel }) => reel)),
+        on_reels: draft.load.rolls.length > 0 ? askedReels(draft.load) : [typedReel(draft)],
+        ...(time === null ? {} : { developer: time.developer, dilution_parts: time.dilution_parts }),
+        ...askedLoad(draft.load),
         // A list as it is shown is a list as it is asked for; only the score's are readonly.
         recipe: recipe as unknown as PlanRunInput['tanks'][number]['recipe'],
         conditions,
@@ -165,13 +184,22 @@ function askedFor(draft: Filled, recipe: Recipe, conditions: AskedConditions): P
   }
 }
 
+const typedReel = ({ film, index, label }: Filled): PlanRunInput['tanks'][number]['on_reels'][number] => ({
+  film: film.trim(),
+  exposure_index: index.trim() === '' ? null : Number(index),
+  label: label.trim(),
+})
+
 const whole = (text: string, least: number, most: number): boolean =>
   /^\d{1,6}$/.test(text.trim()) && Number(text) >= least && Number(text) <= most
 
-function troublesOf(draft: Filled, units: UnitSystem): Record<string, string> {
+function troublesOf(draft: Filled, recipe: Recipe, units: UnitSystem): Record<string, string> {
   const troubles: Record<string, string> = {}
   const needed = (what: string, example: string) => say('times.form.needed', { what, example }, units)
-  if (draft.film.trim() === '') troubles['film'] = needed('What is on the reels', 'a film, or “spare roll”')
+  const [stopped] = stopsOf(draft.load, recipe.process)
+  if (stopped !== undefined) troubles['rolls'] = stopped
+  if (draft.load.rolls.length === 0 && draft.film.trim() === '')
+    troubles['film'] = needed('What is on the reels', 'a film, or “spare roll”')
   if (draft.tank.trim() === '') troubles['tank'] = needed('The name of the tank', 'A')
   if (!whole(draft.reels, 1, 40)) troubles['reels'] = needed('The number of reels', '2, at most 40')
   if (draft.index.trim() !== '' && !whole(draft.index, 1, 25_600))

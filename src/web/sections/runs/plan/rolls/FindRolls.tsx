@@ -1,0 +1,69 @@
+import { type KeyboardEvent, useState } from 'react'
+import { say } from '../../../../../words/index.js'
+import { type RollSummary, useWaitingRolls } from '../../../../shared/api/index.js'
+import { Button, TextField, useWriter, Words } from '../../../../shared/ui/index.js'
+import { numberIn } from './load.js'
+
+const SHOWN = 8
+
+/** Rolls that wait, found by any word of theirs or by the code on their sticker; Enter takes the only one. */
+export function FindRolls({ taken, onRoll }: { taken: readonly string[]; onRoll: (roll: RollSummary) => void }) {
+  const writer = useWriter()
+  const [typed, setTyped] = useState('')
+  const wanted = numberIn(typed)
+  const found = useWaitingRolls(wanted)
+  const waiting = (found.data?.rolls ?? []).filter(({ id }) => !taken.includes(id))
+  const exact = waiting.find(({ number }) => number.toLowerCase() === wanted.toLowerCase())
+  const only = exact ?? (waiting.length === 1 ? waiting[0] : undefined)
+  const take = (roll: RollSummary) => {
+    setTyped('')
+    onRoll(roll)
+  }
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== 'Enter') return
+    // The form is not to be sent by the key that a scanner ends every code with.
+    event.preventDefault()
+    if (only !== undefined && wanted !== '') take(only)
+  }
+  return (
+    <div className="find-rolls">
+      <TextField
+        label="Rolls of the register"
+        hint={say('plan.rolls.find', {}, writer)}
+        value={typed}
+        onText={setTyped}
+        onKeyDown={onKeyDown}
+        maxLength={200}
+        enterKeyHint="done"
+      />
+      {wanted !== '' && (
+        <>
+          <ul className="rows">
+            {waiting.slice(0, SHOWN).map((roll) => (
+              <li key={roll.id} className="found-roll">
+                <span>
+                  <Words>{say('plan.rolls.roll', rollFacts(roll), writer)}</Words>
+                </span>
+                <Button aria-label={`Take ${roll.number}`} onClick={() => take(roll)}>
+                  Take it
+                </Button>
+              </li>
+            ))}
+          </ul>
+          <p role="status" className="small">
+            {found.isSuccess && <Words>{say('plan.rolls.found', { count: waiting.length, wanted }, writer)}</Words>}
+          </p>
+        </>
+      )}
+    </div>
+  )
+}
+
+const rollFacts = ({ number, film, exposure_index, treatment, whose, format }: RollSummary) => ({
+  number,
+  film,
+  format,
+  whose,
+  index: treatment.as === 'index' ? treatment.index : exposure_index,
+  pushed: treatment.as === 'index',
+})
