@@ -4,6 +4,7 @@ import { say } from '../../../words/index.js'
 import { useToday } from '../../shared/api/index.js'
 import { Asked, Heading, useWriter, Words } from '../../shared/ui/index.js'
 import { BareBench } from './BareBench.js'
+import { Drying } from './Drying.js'
 import { NextStep } from './NextStep.js'
 import { Recent } from './Recent.js'
 
@@ -33,6 +34,7 @@ function Bench({ view }: { view: TodayView }) {
         </p>
         <NextStep step={view.step} />
       </section>
+      <Drying drying={view.drying} zone={view.bench.zone} />
       {bare ? <BareBench /> : <Recent recent={view.recent} zone={view.bench.zone} />}
     </>
   )

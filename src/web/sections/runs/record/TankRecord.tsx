@@ -2,6 +2,7 @@ import type { RunState, Score, TankFollowing } from '../../../../score/index.js'
 import { say, statedMoment } from '../../../../words/index.js'
 import type { Run } from '../../../shared/api/index.js'
 import { useWriter, Words } from '../../../shared/ui/index.js'
+import { OnReels } from './OnReels.js'
 import { StepTable } from './StepTable.js'
 import { Developed, Deviations } from './Told.js'
 import { VerdictForm } from './VerdictForm.js'
@@ -21,6 +22,7 @@ export function TankRecord({ run, score, tank, state, zone }: TankRecordProps) {
   const notes = state.tanks.find(({ tank: name }) => name === tank.tank)?.notes ?? []
   return (
     <div className="tank-record">
+      <OnReels run={run} tank={tank.tank} />
       <Developed tank={tank} />
       <section>
         <h2>{say('record.deviations', {}, writer)}</h2>
