@@ -1,3 +1,4 @@
+import { takeIn } from '../send.js'
 import { hold } from '../sink.js'
 import { headed, sees } from '../steps.js'
 import { at, type Look, NO_ANSWER, type Row } from './kinds.js'
@@ -39,7 +40,21 @@ const runNew: Row = {
       await sees(page, /above are not right yet/)
     },
   },
-  opened: 'nothing opens over the plan; keeping it leads to the run',
+  opened: {
+    'rolls chosen: one stopped, one for which a reason is asked, one that wants another time': async ({ page, go }) => {
+      await go('/runs/new')
+      const colour = { film: 'Ember 200', process: 'colour-negative' }
+      const backed = { film: 'Reel 250', treatment: { as: 'index', index: 400 }, remarks: ['carbon-backing'] }
+      for (const { number } of await takeIn(page, colour, { ...colour, whose: 'Ida' }, backed)) {
+        const code = page.getByRole('textbox', { name: 'Rolls of the register' })
+        await code.fill(number)
+        await sees(page, 'One roll waits. Enter takes it.')
+        await code.press('Enter')
+        await page.getByRole('button', { name: `Leave ${number} out` }).waitFor()
+      }
+      await page.getByRole('textbox', { name: 'Rolls of the register' }).fill('Tarn')
+    },
+  },
 }
 
 const run: Row = {

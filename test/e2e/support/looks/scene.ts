@@ -44,7 +44,8 @@ export function sceneOn(page: Page, { open, printed }: ReturnType<typeof bench>,
       await page.context().setOffline(false)
       await page.goto(await filled(path))
       await page.getByRole('heading', { level: 1 }).or(page.getByRole('alert')).first().waitFor()
-      await page.getByText(/^(Reading the bench|Opening the page) …$/).waitFor({ state: 'detached' })
+      const waiting = page.getByText(/^(Reading the bench|Opening the page) …$/)
+      await expect.poll(() => waiting.count(), { timeout: 20_000 }).toBe(0)
     },
     thermometers: async () => (await kept('thermometers')).map(({ name = '' }) => name),
     code: () => /[?&]code=([A-Z0-9-]+)/.exec(printed())?.[1] ?? expect.fail('No code was printed at the start.'),

@@ -1,7 +1,9 @@
 import type { PageName } from '../../../../src/web/app/route-table.js'
+import { send, takeIn } from '../send.js'
 import { sees } from '../steps.js'
 import { houseRows } from './house.js'
 import { at, type Look, NO_ANSWER, type Row, type State } from './kinds.js'
+import { kitRows } from './kit.js'
 import { listsRows } from './lists.js'
 import { rollsRows } from './rolls.js'
 import { runsRows } from './runs.js'
@@ -10,7 +12,17 @@ import { timesRows } from './times.js'
 
 const today: Row = {
   empty: { 'as it comes': at('/', 'The bench is bare.') },
-  full: { 'as it comes': at('/', 'Put in last') },
+  full: {
+    'as it comes': at('/', 'Put in last'),
+    'film to be hung, film that hangs': async ({ page, go }) => {
+      await go('/')
+      const [wet, hangs] = await takeIn(page, {}, { film: 'Fell 25', whose: 'Ida' })
+      await send(page, '/api/rolls/move', { roll_ids: [wet?.id, hangs?.id], state: 'developed' })
+      await send(page, '/api/rolls/move', { roll_ids: [hangs?.id], state: 'hung', hook: 'line 2, clip 7' })
+      await go('/')
+      await sees(page, `${wet?.number} Tarn 100 is developed and waits for a hook.`)
+    },
+  },
   away: {
     'as it comes': at('/', NO_ANSWER),
     'the device itself off the network': async ({ page, go }) => {
@@ -53,6 +65,7 @@ const notPaired: Row = {
 export const LOOKS: Readonly<Record<PageName | 'not-found' | 'not-paired', Row>> = {
   today,
   ...shelfRows,
+  ...kitRows,
   ...timesRows,
   ...runsRows,
   ...rollsRows,
