@@ -11,6 +11,8 @@ export interface Stated<S> extends Revised {
 export interface StatementsPort<S> extends RevisionPort<Stated<S>> {
   /** The newest revision of each that is not removed, oldest record first. */
   all(): Promise<Stated<S>[]>
+  /** The newest revision of each of these, removed ones too, in no order. */
+  newestOf(ids: readonly string[]): Promise<Stated<S>[]>
 }
 
 /** What every view of such a record begins with. */

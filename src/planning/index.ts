@@ -1,3 +1,12 @@
+export {
+  BENCH_ROLES,
+  type BenchRole,
+  type Between,
+  type BetweenReason,
+  type BetweenRule,
+  between,
+  makesTogether,
+} from './contamination/order.js'
 export * from './intake/index.js'
 export type { Cancellation, IntegerProgram, IntegerSolver, Solution, Sum } from './integer-program.js'
 export { type SharedTime, servedAt, sharedTime, type Tolerance, type Wanted } from './loads/shared-time.js'

@@ -3,6 +3,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify'
 import type { Result } from '../kernel/index.js'
 import type { Context, Rooms, WriteKey } from '../lab/index.js'
 import type { AnswerOf, BodyOf, ParamsOf, QueryOf, RouteName, routes } from '../wire/index.js'
+import { writerFor } from '../words/index.js'
 import type { House } from './house.js'
 
 /** Who calls, at which bench, and with which write key. */
@@ -37,3 +38,7 @@ export const write = <T>(
 
 export const read = <T>(caller: Caller, work: (rooms: Rooms) => Promise<T>): Promise<T> =>
   caller.house.store.read(caller.context.bench, work)
+
+/** Writes quantities as the caller's bench has them. */
+export const writer = async (caller: Caller) =>
+  writerFor((await read(caller, (rooms) => rooms.house.bench(caller.context.bench)))?.units ?? 'metric')

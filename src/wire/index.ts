@@ -18,6 +18,7 @@ import type * as recipes from './schemas/recipes.js'
 import type * as rolls from './schemas/rolls.js'
 import type * as runs from './schemas/runs.js'
 import type * as shelf from './schemas/shelf.js'
+import type * as shelfAsked from './schemas/shelf-asked.js'
 import type * as times from './schemas/times.js'
 import type * as tones from './schemas/tones.js'
 import type * as vessels from './schemas/vessels.js'
@@ -151,6 +152,14 @@ export type Shelf = z.output<typeof shelf.Shelf>
 export type Posted = z.output<typeof shelf.Posted>
 export type FindLots = z.output<typeof shelf.FindLots>
 export type FinishMix = z.output<typeof shelf.FinishMix>
+export type ShelfCost = z.output<typeof shelf.ShelfCost>
+export type RunCost = z.output<typeof shelf.RunCost>
+export type PairAsked = z.output<typeof shelfAsked.PairAsked>
+export type PairView = z.output<typeof shelfAsked.PairView>
+export type RotateBaths = z.output<typeof shelfAsked.RotateBaths>
+export type Rotated = z.output<typeof shelfAsked.Rotated>
+export type ShelfWash = z.output<typeof shelfAsked.ShelfWash>
+export type ShelfWashAnswer = z.output<typeof shelfAsked.ShelfWashAnswer>
 export type UseBath = z.output<typeof shelf.UseBath>
 export type TestBath = z.output<typeof shelf.TestBath>
 export type StationBath = z.output<typeof shelf.StationBath>

@@ -3,6 +3,7 @@ import { IdParams, Seen } from './schemas/common.js'
 import * as containers from './schemas/containers.js'
 import * as products from './schemas/products.js'
 import * as shelf from './schemas/shelf.js'
+import * as shelfAsked from './schemas/shelf-asked.js'
 
 const read = { method: 'GET', roles: BENCH, writes: false } as const
 const post = { method: 'POST', roles: BENCH, writes: true } as const
@@ -150,5 +151,39 @@ const ofLedger = {
   },
 } as const
 
+const ofAnswers = {
+  pairOfBaths: {
+    ...post,
+    writes: false,
+    path: '/api/shelf/two-baths',
+    summary: 'Two fixing baths in a row: whether the first is to go and the second to move up.',
+    body: shelfAsked.PairAsked,
+    answer: shelfAsked.PairView,
+  },
+  rotateBaths: {
+    ...post,
+    path: '/api/shelf/rotate',
+    summary: 'The first bath goes to the jug, the second becomes the first, a fresh one the second.',
+    body: shelfAsked.RotateBaths,
+    answer: shelfAsked.Rotated,
+  },
+  washFromBottle: {
+    ...post,
+    writes: false,
+    path: '/api/shelf/wash',
+    summary:
+      'What a wash leaves in film, judged by the fixer that it comes from; after a spent one there is no verdict.',
+    body: shelfAsked.ShelfWash,
+    answer: shelfAsked.ShelfWashAnswer,
+  },
+  costOfRun: {
+    ...read,
+    path: '/api/runs/:id/cost',
+    summary: 'What a run took of its baths, by the prices on their packages.',
+    params: IdParams,
+    answer: shelf.RunCost,
+  },
+} as const
+
 /** Routes of the shelf: products, what holds something, lots, and the ledger of what went where. */
-export const routesOfShelf = { ...ofProducts, ...ofContainers, ...ofLots, ...ofLedger } as const
+export const routesOfShelf = { ...ofProducts, ...ofContainers, ...ofLots, ...ofLedger, ...ofAnswers } as const

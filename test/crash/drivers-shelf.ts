@@ -141,6 +141,20 @@ export const shelfDrivers = {
     },
     (data, { marker }) => noted(data, marker),
   ),
+  rotateBaths: onFresh(
+    async (url) =>
+      [
+        (await filled(url)).bottle,
+        (await filled(url)).bottle,
+        (await make(url, '/api/containers', { statement: jug(newMarker()) })).id,
+      ].join(' '),
+    (ids) => {
+      const [first_id, second_id, jug_id] = ids.split(' ')
+      return ask('POST', '/api/shelf/rotate', { first_id, second_id, jug_id, note: ids }, ids)
+    },
+    // Both entries or neither.
+    (data, { marker }) => noted(data, marker) / 2,
+  ),
   handOver: onFresh(
     fullJug,
     (jug_id) => ask('POST', '/api/shelf/hand-over', { jug_id, to: 'The town', note: jug_id }, jug_id),

@@ -1,5 +1,5 @@
 import { failed, ok, type Result } from '../../kernel/index.js'
-import { type FilmFormat, type FilmPiece, FRAMES_OF_A_ROLL } from '../../science/index.js'
+import { type FilmPiece, FRAMES_OF_A_ROLL } from '../../science/index.js'
 import type { FixQuestion, RollsQuestion } from '../../wire/index.js'
 import { usage } from '../output.js'
 
@@ -25,13 +25,6 @@ export function fixedFilmIn(text: string): Result<FixedFilm> {
   const film = filmIn(groups.film as string)
   return film.ok ? ok({ ...film.value, family: (groups.family ?? 'ordinary') as FixedFilm['family'] }) : film
 }
-
-/** Asked film as the science takes it; a format that it does not know is its to refuse. */
-export const pieceOf = ({ format, frames, count }: AskedFilm): FilmPiece => ({
-  format: format as FilmFormat,
-  count,
-  ...(frames === undefined ? {} : { frames }),
-})
 
 /** `135-36`, `120`, `4×5`. */
 export const filmName = ({ format, frames = FRAMES_OF_A_ROLL }: FilmPiece): string =>

@@ -1,8 +1,8 @@
 import { ok } from '../../kernel/index.js'
+import { fixView } from '../../lab/index.js'
 import { writerFor } from '../../words/index.js'
 import { tellWorked } from '../answer.js'
 import { type FixOptions, fixAsked } from '../baths/fix-asked.js'
-import { fixView } from '../baths/fix-view.js'
 import { listText } from '../lists.js'
 import { type Common, type Output, refuse, unitsOf } from '../output.js'
 

@@ -1,10 +1,11 @@
 import { all, ok, type Result } from '../../kernel/index.js'
+import { pieceOf } from '../../lab/index.js'
 import { type CountedPiece, type FilmCount, rollsOf } from '../../science/index.js'
 import type { RollsAnswer, RollsQuestion } from '../../wire/index.js'
 import { say, type Writer, writerFor } from '../../words/index.js'
 import { tellWorked } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
-import { filmIn, filmName, pieceOf } from '../baths/film.js'
+import { filmIn, filmName } from '../baths/film.js'
 import { cellsOf, listText, rowsOf } from '../lists.js'
 import { type Common, type Output, refuse, unitsOf } from '../output.js'
 

@@ -1,9 +1,9 @@
+import { washView } from '../../lab/index.js'
 import { writerFor } from '../../words/index.js'
 import { tellWorked } from '../answer.js'
 import { listText } from '../lists.js'
 import { type Common, type Output, refuse, unitsOf } from '../output.js'
 import { type WashOptions, washAsked } from '../waste/wash-asked.js'
-import { washView } from '../waste/wash-view.js'
 
 /** Prints what a wash leaves in film, as an estimate, and whether that is enough. */
 export async function wash(file: string | undefined, options: WashOptions & Common, output: Output): Promise<number> {

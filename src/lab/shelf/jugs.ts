@@ -1,24 +1,12 @@
 import { failed, ok, problem, type Result } from '../../kernel/index.js'
+import { makesTogether } from '../../planning/index.js'
 import type { Discard, ProductStatement } from '../../wire/index.js'
 import type { Rooms } from '../store.js'
 import { standingEntries } from './ledger.js'
 import { nameOf, type Standing } from './posting.js'
-import { productsOf } from './views.js'
+import { productsOf } from './products.js'
 
 type Role = ProductStatement['role']
-
-/** What must never meet in one jug, and what comes of it. */
-const APART: readonly (readonly [Role, readonly Role[], string])[] = [
-  ['cleaner', ['stop', 'fixer', 'developer', 'wash-aid', 'toner', 'bleach'], 'chlorine and other poisonous gas'],
-  ['bleach', ['stop', 'fixer', 'developer', 'wash-aid', 'toner'], 'gas and heat'],
-  ['toner', ['stop', 'fixer'], 'hydrogen sulfide'],
-]
-
-function apart(one: Role, other: Role): string | null {
-  for (const [role, others, makes] of APART)
-    if ((one === role && others.includes(other)) || (other === role && others.includes(one))) return makes
-  return null
-}
 
 interface Going {
   readonly product: ProductStatement
@@ -34,7 +22,7 @@ export async function mayGoInto(rooms: Rooms, { product, unit, where, jug }: Goi
   if (jug === null) return ok(null)
   if (unit !== 'ml') return failed(problem('shelf.no-powder-into-jug', { product: product.name }, 'jug_id'))
   for (const role of await rolesIn(rooms, jug.container.id)) {
-    const makes = apart(product.role, role)
+    const makes = makesTogether(product.role, role)
     if (makes !== null)
       return failed(
         problem('shelf.never-together', { product: product.name, name: nameOf(jug), role, makes }, 'jug_id'),

@@ -87,7 +87,7 @@ function wholeOf({ product }: Bath, limits: readonly Limit[]): LeftView['whole']
 }
 
 /** The last clearing test against the fresh bath. */
-function clearingNow({ contents, fresh }: Bath): LeftView['clearing'] {
+export function clearingNow({ contents, fresh }: Bath): LeftView['clearing'] {
   const last = lastClearing(contents.tests)
   const baseline = last === null ? null : fresh[last.family]
   if (last === null || baseline === null) return null

@@ -91,6 +91,9 @@ export interface ShelfPort {
   container(id: string): Promise<Container | null>
   /** All that are there, removed ones too, in no order. */
   all(): Promise<Container[]>
+  some(ids: readonly string[]): Promise<Container[]>
+  /** Those that hold some of a lot. */
+  holding(lotId: string): Promise<Container[]>
   /** `taken` when another lot bears the code. */
   addLot(lot: Lot, product: string): Promise<'added' | 'taken'>
   lot(id: string): Promise<Lot | null>
@@ -107,6 +110,8 @@ export interface ShelfPort {
   /** Oldest first, in the order in which they happened. */
   entriesOf(containerIds: readonly string[]): Promise<LedgerEntry[]>
   entriesOfLots(lotIds: readonly string[]): Promise<LedgerEntry[]>
-  /** All of one kind, whatever the container. */
-  entriesTold(kind: EntryTold['kind']): Promise<LedgerEntry[]>
+  /** Tests that stand, of any lot of these products, oldest first. */
+  testsOfProducts(productIds: readonly string[]): Promise<{ productId: string; entry: LedgerEntry }[]>
+  /** Uses that stand and were booked for a run, oldest first. */
+  usesOfRun(runId: string): Promise<LedgerEntry[]>
 }

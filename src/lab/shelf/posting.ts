@@ -64,13 +64,10 @@ export function happenedAt(context: Context, asked: string | null, containers: r
 }
 
 /** The containers that an entry books in. */
-export async function containersOf(rooms: Rooms, { legs }: Pick<LedgerEntry, 'legs'>): Promise<Container[]> {
-  const containers: Container[] = []
-  for (const { containerId } of legs) {
-    const container = await rooms.shelf.container(containerId)
-    if (container !== null) containers.push(container)
-  }
-  return containers
+export async function containersOf(rooms: Rooms, legs: readonly Pick<Leg, 'containerId'>[]): Promise<Container[]> {
+  const ids = [...new Set(legs.map(({ containerId }) => containerId))]
+  const found = new Map((await rooms.shelf.some(ids)).map((container) => [container.id, container]))
+  return ids.flatMap((id) => found.get(id) ?? [])
 }
 
 /** More is wanted than there is. */

@@ -49,3 +49,9 @@ export async function listProducts(rooms: Rooms): Promise<{ products: View[] }> 
   const products = (await rooms.products.all()).map(viewOfProduct)
   return { products: products.sort((a, b) => compareNames(a.name, b.name)) }
 }
+
+/** What is said of these products; a removed one still stands on the shelf. */
+export async function productsOf(rooms: Rooms, ids: Iterable<string>): Promise<Map<string, ProductStatement>> {
+  const found = await rooms.products.newestOf([...new Set(ids)])
+  return new Map(found.map(({ id, statement }) => [id, statement]))
+}

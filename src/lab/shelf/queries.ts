@@ -17,7 +17,8 @@ import { fromLedger, toRolls } from './amounts.js'
 import { standingEntries } from './ledger.js'
 import { dateText } from './left.js'
 import type { Container, LedgerEntry } from './port.js'
-import { headOf, type Known, knownOf, lotView, onShelf, productsOf, recordOf } from './views.js'
+import { productsOf } from './products.js'
+import { headOf, type Known, knownOf, lotView, onShelf, recordOf } from './views.js'
 
 /** All that stands on the shelf, by name: bottles, packages, jugs of waste. */
 export async function shelf(context: Context, rooms: Rooms): Promise<Shelf> {

@@ -53,7 +53,7 @@ export async function takeBack(context: Context, rooms: Rooms, id: string, note:
   const ids = entry.legs.map(({ containerId }) => containerId)
   const others = await rooms.shelf.entriesOf(ids)
   if (others.some(({ retracts }) => retracts === id)) return failed(problem('shelf.taken-back-before', {}))
-  const at = happenedAt(context, null, await containersOf(rooms, entry))
+  const at = happenedAt(context, null, await containersOf(rooms, entry.legs))
   if (!at.ok) return at
   const legs = entry.legs.map((leg) => ({ ...leg, ...minus(leg) }))
   const booked = await book(context, rooms, { at: at.value, note, told: { kind: 'taken-back' }, legs, retracts: id })

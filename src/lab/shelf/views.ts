@@ -12,11 +12,13 @@ import type { Context } from '../context.js'
 import { type Stated, standingOf } from '../statements.js'
 import type { Rooms } from '../store.js'
 import { fromLedger, toRolls } from './amounts.js'
+import { costOfLot } from './costs.js'
 import { type Contents, EMPTY, foldLedger, shapeOf } from './ledger.js'
 import { leftIn, leftInPackage } from './left.js'
 import type { Bath } from './limits.js'
 import type { Container, LedgerEntry, Lot } from './port.js'
 import { containersOf } from './posting.js'
+import { productsOf } from './products.js'
 
 export const recordOf = (container: Container, said: Stated<ContainerStatement>): ContainerRecord => ({
   ...standingOf(said),
@@ -74,53 +76,51 @@ export interface Known {
 
 const NEVER: Bath['fresh'] = { ordinary: null, tabular: null, 'high-iodide': null }
 
-/** Everything that these containers need to be shown. */
+/** Everything that these containers need to be shown, and no more: a booking touches one or two. */
 export async function knownOf(rooms: Rooms, containers: readonly Container[]): Promise<Known> {
-  const said = new Map((await rooms.shelf.containers.all()).map((one) => [one.id, one]))
   const lotIds = [...new Set(containers.flatMap(({ lotId }) => lotId ?? []))]
   const lots = new Map((await rooms.shelf.lots(lotIds)).map((lot) => [lot.id, lot]))
+  const entries = await rooms.shelf.entriesOfLots(lotIds)
+  // Where a portion stood before it was poured over counts too.
+  const stood = [
+    ...containers.map(({ id }) => id),
+    ...entries.flatMap(({ legs }) => legs.map((leg) => leg.containerId)),
+  ]
+  const said = new Map((await rooms.shelf.containers.newestOf([...new Set(stood)])).map((one) => [one.id, one]))
   const productIds = new Set([...lots.values()].map(({ productId }) => productId))
   for (const { statement } of said.values()) if (statement.kind === 'package') productIds.add(statement.product_id)
   const products = await productsOf(rooms, productIds)
   const shapes = new Map([...said].map(([id, { statement }]) => [id, shapeOf(statement)]))
-  const entries = await rooms.shelf.entriesOfLots(lotIds)
   const contents = new Map<string, Contents>()
   for (const lotId of lotIds) {
     const own = entries.filter(({ legs }) => legs.some((leg) => leg.lotId === lotId))
     for (const [id, state] of foldLedger(own, shapes)) if (state.lotId === lotId) contents.set(id, state)
   }
   const known = { said, containers, lots, products, contents }
-  return { ...known, fresh: await freshClearing(rooms, [...lots.values()]) }
-}
-
-/** What is said of these products; a removed one still stands on the shelf. */
-export async function productsOf(rooms: Rooms, ids: Iterable<string>): Promise<Map<string, ProductStatement>> {
-  const kept = new Map((await rooms.products.all()).map((product) => [product.id, product.statement]))
-  const products = new Map<string, ProductStatement>()
-  for (const id of new Set(ids)) {
-    const product = kept.get(id) ?? (await rooms.products.newest(id))?.statement
-    if (product !== undefined) products.set(id, product)
+  return {
+    ...known,
+    fresh: await freshClearing(rooms, [...new Set([...lots.values()].map(({ productId }) => productId))]),
   }
-  return products
 }
 
 /** The newest clearing time of a fresh bath, by product and family of film. */
-async function freshClearing(rooms: Rooms, lots: readonly Lot[]): Promise<Map<string, Bath['fresh']>> {
+async function freshClearing(rooms: Rooms, productIds: readonly string[]): Promise<Map<string, Bath['fresh']>> {
   const fresh = new Map<string, Bath['fresh']>()
-  const productOf = new Map(lots.map(({ id, productId }) => [id, productId]))
-  const tests = await rooms.shelf.entriesTold('tested')
-  const retracted = new Set((await rooms.shelf.entriesTold('taken-back')).map(({ retracts }) => retracts))
-  const others = tests
-    .flatMap(({ legs }) => legs.flatMap(({ lotId }) => lotId ?? []))
-    .filter((id) => !productOf.has(id))
-  for (const lot of await rooms.shelf.lots([...new Set(others)])) productOf.set(lot.id, lot.productId)
-  for (const { id, told, legs } of tests) {
-    if (told.kind !== 'tested' || told.test.of !== 'clearing' || !told.test.fresh || retracted.has(id)) continue
-    const productId = productOf.get(legs[0]?.lotId ?? '')
-    if (productId === undefined) continue
+  for (const { productId, entry } of await rooms.shelf.testsOfProducts(productIds)) {
+    const { told } = entry
+    if (told.kind !== 'tested' || told.test.of !== 'clearing' || !told.test.fresh) continue
     fresh.set(productId, { ...(fresh.get(productId) ?? NEVER), [told.test.family]: told.test.clears_s })
   }
   return fresh
+}
+
+/** A bath with what its ledger and its product say of it; null for a package, a jug and an empty bottle. */
+export function bathIn(known: Known, container: Container): (Bath & { readonly lot: Lot }) | null {
+  const lot = container.lotId === null ? undefined : known.lots.get(container.lotId)
+  const product = lot === undefined ? undefined : known.products.get(lot.productId)
+  if (lot === undefined || product === undefined) return null
+  const contents = known.contents.get(container.id) ?? EMPTY
+  return { contents, product, parts: lot.parts, fresh: known.fresh.get(lot.productId) ?? NEVER, lot }
 }
 
 /** A container as the shelf shows it. */
@@ -135,19 +135,16 @@ export function onShelf(context: Context, known: Known, container: Container): O
     const left = product === undefined ? null : leftInPackage(statement, product, record.held, now)
     return { ...record, lot: null, product: product?.name ?? '', since: null, station: null, left }
   }
-  const lot = container.lotId === null ? undefined : known.lots.get(container.lotId)
-  const product = lot === undefined ? undefined : known.products.get(lot.productId)
-  if (lot === undefined || product === undefined)
-    return { ...record, lot: null, product: '', since: null, station: null, left: null }
-  const contents = known.contents.get(container.id) ?? EMPTY
-  const fresh = known.fresh.get(lot.productId) ?? NEVER
+  const bath = bathIn(known, container)
+  if (bath === null) return { ...record, lot: null, product: '', since: null, station: null, left: null }
+  const { contents, product, lot } = bath
   return {
     ...record,
     lot: headOf(lot, product),
     product: product.name,
     since: contents.since === null ? null : instantText(contents.since),
     station: contents.station,
-    left: leftIn({ contents, product, parts: lot.parts, fresh }, now),
+    left: leftIn(bath, now),
   }
 }
 
@@ -160,7 +157,7 @@ export async function posted(
 ): Promise<Result<Posted>> {
   if (!booked.ok) return booked
   const entry = booked.value
-  const touched = await containersOf(rooms, entry)
+  const touched = await containersOf(rooms, entry.legs)
   const known = await knownOf(rooms, touched)
   const product = lot === null ? null : ((await rooms.products.newest(lot.productId))?.statement ?? null)
   return ok({
@@ -173,17 +170,18 @@ export async function posted(
 /** A lot with where it stands and everything that happened to it, oldest first. */
 export async function lotView(context: Context, rooms: Rooms, lot: Lot | null, what: string) {
   if (lot === null) return failed(problem('shelf.lot-unknown', { code: what }))
-  const all = await rooms.shelf.all()
-  const here = all.filter(({ lotId }) => lotId === lot.id)
+  const here = await rooms.shelf.holding(lot.id)
   const known = await knownOf(rooms, here)
   const product = (await rooms.products.newest(lot.productId))?.statement
   if (product === undefined) throw new Error(`Lot ${lot.code} is of product ${lot.productId}, which is not there.`)
   const entries = await rooms.shelf.entriesOfLots([lot.id])
   const retracted = new Set(entries.map(({ retracts }) => retracts))
-  const units = new Map(all.map(({ id, unit }) => [id, unit]))
+  const touched = new Set(entries.flatMap(({ legs }) => legs.map(({ containerId }) => containerId)))
+  const units = new Map((await rooms.shelf.some([...touched])).map(({ id, unit }) => [id, unit]))
   return ok({
     lot: headOf(lot, product),
     containers: here.flatMap((container) => onShelf(context, known, container) ?? []),
+    cost: await costOfLot(rooms, lot, product, entries),
     history: entries.map((entry) => entryView(entry, (id) => units.get(id) ?? 'ml', retracted.has(entry.id))),
   })
 }

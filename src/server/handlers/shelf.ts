@@ -3,6 +3,7 @@ import {
   addContainer,
   correctContainer,
   correctProduct,
+  costOfRun,
   discard,
   findLots,
   finishMix,
@@ -13,8 +14,10 @@ import {
   lotByCode,
   measureContents,
   movePortion,
+  pairOfBaths,
   removeContainer,
   removeProduct,
+  rotateBaths,
   type Stated,
   shelf,
   startingProducts,
@@ -25,9 +28,10 @@ import {
   undoProduct,
   useBath,
   viewOfProduct,
+  washFromBottle,
 } from '../../lab/index.js'
 import type { ProductStatement, routesOfShelf } from '../../wire/index.js'
-import { type Handlers, read, write } from '../call.js'
+import { type Handlers, read, write, writer } from '../call.js'
 
 const product = async (done: Promise<Result<Stated<ProductStatement>>>) => {
   const kept = await done
@@ -65,5 +69,12 @@ export const shelfHandlers: Handlers<keyof typeof routesOfShelf> = {
   measureContents: (call) => write(call, (context, rooms) => measureContents(context, rooms, call.body)),
   discard: (call) => write(call, (context, rooms) => discard(context, rooms, call.body)),
   handOver: (call) => write(call, (context, rooms) => handOver(context, rooms, call.body)),
+  pairOfBaths: (call) => read(call, (rooms) => pairOfBaths(call.context, rooms, call.body)),
+  rotateBaths: (call) => write(call, (context, rooms) => rotateBaths(context, rooms, call.body)),
+  washFromBottle: async (call) => {
+    const words = await writer(call)
+    return read(call, (rooms) => washFromBottle(call.context, rooms, call.body, words))
+  },
+  costOfRun: (call) => read(call, (rooms) => costOfRun(rooms, call.params.id)),
   takeBack: (call) => write(call, (context, rooms) => takeBack(context, rooms, call.params.id, call.body.note)),
 }

@@ -10,8 +10,7 @@ import {
   undoTime,
   viewOfTime,
 } from '../../lab/index.js'
-import { writerFor } from '../../words/index.js'
-import { type Caller, type Handlers, read, write } from '../call.js'
+import { type Handlers, read, write, writer } from '../call.js'
 import { card } from './card.js'
 import { questionOf } from './question.js'
 
@@ -25,10 +24,6 @@ type Names =
   | 'answerTime'
   | 'timeCard'
   | 'readTable'
-
-/** Writes quantities as the caller's bench has them. */
-const writer = async (caller: Caller) =>
-  writerFor((await read(caller, (rooms) => rooms.house.bench(caller.context.bench)))?.units ?? 'metric')
 
 export const timesHandlers: Handlers<Names> = {
   listTimes: async (call) => ok(await read(call, listTimes)),

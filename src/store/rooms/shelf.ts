@@ -2,6 +2,7 @@ import { sql } from 'kysely'
 import type { Demand, LedgerEntry, Leg, Lot, LotsWanted, ShelfPort } from '../../lab/index.js'
 import type { Db } from '../schema.js'
 import type { ShelfEntryRow, ShelfLegRow } from '../schema-shelf.js'
+import { inPieces } from './pieces.js'
 import { searchedFor } from './searched.js'
 import { containerRecord, containerRow, entryRecord, entryRow, legRows, lotRecord, lotRow } from './shelf-rows.js'
 import { statementsRoom } from './statements.js'
@@ -11,7 +12,7 @@ export function shelfRoom(db: Db, bench: string): ShelfPort {
   return { ...containersOf(db, bench), ...lotsOf(db, bench), ...ledgerOf(db, bench) }
 }
 
-type Containers = Pick<ShelfPort, 'containers' | 'addContainer' | 'setRoom' | 'container' | 'all'>
+type Containers = Pick<ShelfPort, 'containers' | 'addContainer' | 'setRoom' | 'container' | 'all' | 'some' | 'holding'>
 
 function containersOf(db: Db, bench: string): Containers {
   const rows = () => db.selectFrom('containers').selectAll().where('bench_id', '=', bench)
@@ -28,6 +29,8 @@ function containersOf(db: Db, bench: string): Containers {
       return row ? containerRecord(row) : null
     },
     all: async () => (await rows().execute()).map(containerRecord),
+    some: async (ids) => (await inPieces(ids, (some) => rows().where('id', 'in', some).execute())).map(containerRecord),
+    holding: async (lotId) => (await rows().where('lot_id', '=', lotId).execute()).map(containerRecord),
   }
 }
 
@@ -77,11 +80,28 @@ async function findLots(
   return { lots: rows.map(lotRecord), found: Number(found) }
 }
 
-type Ledger = Pick<ShelfPort, 'post' | 'entry' | 'entriesOf' | 'entriesOfLots' | 'entriesTold'>
+type Ledger = Pick<ShelfPort, 'post' | 'entry' | 'entriesOf' | 'entriesOfLots' | 'testsOfProducts' | 'usesOfRun'>
 
 function ledgerOf(db: Db, bench: string): Ledger {
   const entries = () => db.selectFrom('shelf_entries').selectAll().where('bench_id', '=', bench)
   const legs = () => db.selectFrom('shelf_legs').selectAll().where('bench_id', '=', bench)
+  /** Entries of a kind that were not taken back. */
+  const standing = (kind: LedgerEntry['told']['kind']) =>
+    db
+      .selectFrom('shelf_entries as entry')
+      .where('entry.bench_id', '=', bench)
+      .where('entry.kind', '=', kind)
+      .where((e) =>
+        e.not(
+          e.exists(
+            e
+              .selectFrom('shelf_entries as back')
+              .select('back.id')
+              .whereRef('back.bench_id', '=', 'entry.bench_id')
+              .whereRef('back.retracts', '=', 'entry.id'),
+          ),
+        ),
+      )
   const whole = async (rows: readonly ShelfEntryRow[]) => {
     const ids = rows.map(({ id }) => id)
     return joined(
@@ -112,7 +132,26 @@ function ledgerOf(db: Db, bench: string): Ledger {
     },
     entriesOf: (containerIds) => by('container_id', containerIds),
     entriesOfLots: (lotIds) => by('lot_id', lotIds),
-    entriesTold: async (kind) => whole(await entries().where('kind', '=', kind).execute()),
+    async testsOfProducts(productIds) {
+      const found = await inPieces(productIds, (some) =>
+        standing('tested')
+          .innerJoin('shelf_legs as leg', (join) =>
+            join.onRef('leg.bench_id', '=', 'entry.bench_id').onRef('leg.entry_id', '=', 'entry.id'),
+          )
+          .innerJoin('lots as lot', (join) =>
+            join.onRef('lot.bench_id', '=', 'leg.bench_id').onRef('lot.id', '=', 'leg.lot_id'),
+          )
+          .where('lot.product_id', 'in', some)
+          .select(['entry.id as id', 'lot.product_id as product_id'])
+          .execute(),
+      )
+      const productOf = new Map(found.map((one) => [one.id, one.product_id]))
+      const rows = await inPieces([...productOf.keys()], (some) => entries().where('id', 'in', some).execute())
+      return (await whole(rows)).map((entry) => ({ productId: productOf.get(entry.id) as string, entry }))
+    },
+    usesOfRun: async (runId) =>
+      // What was told is written by `JSON.stringify`, and an id holds nothing that it would write otherwise.
+      whole(await standing('used').where('entry.told', 'like', `%"run_id":"${runId}"%`).selectAll('entry').execute()),
   }
 }
 
@@ -151,12 +190,4 @@ function joined(rows: readonly ShelfEntryRow[], legs: readonly ShelfLegRow[]): L
   return [...rows]
     .sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1))
     .map((row) => entryRecord(row, byEntry.get(row.id) ?? []))
-}
-
-const PIECE = 500
-/** A long list of ids asked for in pieces: databases take only so many in one statement. */
-async function inPieces<T>(ids: readonly string[], ask: (some: string[]) => Promise<T[]>): Promise<T[]> {
-  const all: T[] = []
-  for (let i = 0; i < ids.length; i += PIECE) all.push(...(await ask(ids.slice(i, i + PIECE))))
-  return all
 }

@@ -2,6 +2,7 @@ import type { Stated, StatementsPort } from '../../lab/index.js'
 import type { Db } from '../schema.js'
 import type { StatementRevisionRow } from '../schema-rolls.js'
 import { toFlag } from './amounts.js'
+import { inPieces } from './pieces.js'
 
 /** Records of one kind at one bench, kept as revisions of what was stated. */
 export function statementsRoom<S>(db: Db, bench: string, kind: string): StatementsPort<S> {
@@ -35,13 +36,22 @@ export function statementsRoom<S>(db: Db, bench: string, kind: string): Statemen
       return row ? statementRecord<S>(row) : null
     },
     async all() {
-      const newest = new Map<string, StatementRevisionRow>()
       const rows = await revisions().orderBy('statement_id').orderBy('revision').execute()
-      for (const row of rows) newest.set(row.statement_id, row)
-      return [...newest.values()].filter((row) => row.removed === 0).map((row) => statementRecord<S>(row))
+      return newestOf(rows)
+        .filter((row) => row.removed === 0)
+        .map((row) => statementRecord<S>(row))
+    },
+    async newestOf(ids) {
+      const rows = await inPieces(ids, (some) => revisions().where('statement_id', 'in', some).execute())
+      return newestOf(rows.sort((a, b) => a.revision - b.revision)).map((row) => statementRecord<S>(row))
     },
   }
 }
+
+/** The last of each record, of rows in the order of their revisions. */
+const newestOf = (rows: readonly StatementRevisionRow[]): StatementRevisionRow[] => [
+  ...new Map(rows.map((row) => [row.statement_id, row])).values(),
+]
 
 const statementRow = <S>(bench: string, kind: string, record: Stated<S>): StatementRevisionRow => ({
   bench_id: bench,

@@ -76,9 +76,29 @@ export function shelfBehaves(open: Open): void {
       expect(await look(context, (rooms) => rooms.shelf.entriesOf([bottleId]))).toEqual(wanted)
       expect(await look(context, (rooms) => rooms.shelf.entriesOfLots([lot.id]))).toEqual(wanted)
       expect(await look(context, (rooms) => rooms.shelf.entriesOfLots([]))).toEqual([])
-      expect(await look(context, (rooms) => rooms.shelf.entriesTold('mixed'))).toEqual([mixed])
+      expect(await look(context, (rooms) => rooms.shelf.holding(lot.id))).toMatchObject([{ id: bottleId }])
+      expect(await look(context, (rooms) => rooms.shelf.some([bottleId, lot.id]))).toMatchObject([{ id: bottleId }])
       const now = await look(context, (rooms) => rooms.shelf.container(bottleId))
       expect(now).toMatchObject({ held: 980_000, basis: 1_000_000, worked: 1_500_000, met: 1_000_000, seq: 3 })
+    })
+
+    it('tests are found by product and uses by run, without those that were taken back', async () => {
+      const { context, bottleId, lot, productId } = await filled()
+      const [run, leg] = [at.ids.next(), [legTo(bottleId, lot.id, 0)]]
+      const test = { of: 'ph', ph: 5 } as const
+      const tested = entryAt(at.ids.next(), NOON + 1, leg, { told: { kind: 'tested', test, met_rolls: 0 } })
+      const wrong = entryAt(at.ids.next(), NOON + 2, leg, { told: { kind: 'tested', test, met_rolls: 0 } })
+      const back = entryAt(at.ids.next(), NOON + 3, leg, { told: { kind: 'taken-back' }, retracts: wrong.id })
+      const amounts = { film: [], rolls: 1, poured_ml: 300, lost_ml: 20, roll_ids: [] }
+      const used = entryAt(at.ids.next(), NOON + 4, leg, { told: { kind: 'used', ...amounts, run_id: run } })
+      const other = entryAt(at.ids.next(), NOON + 5, leg, { told: { kind: 'used', ...amounts, run_id: null } })
+      for (const entry of [tested, wrong, back, used, other])
+        expect(await post(context, entry)).toMatchObject({ ok: true })
+      const tests = (ids: string[]) => look(context, (rooms) => rooms.shelf.testsOfProducts(ids))
+      expect(await tests([productId, bottleId])).toEqual([{ productId, entry: tested }])
+      expect(await tests([bottleId])).toEqual([])
+      expect(await look(context, (rooms) => rooms.shelf.usesOfRun(run))).toEqual([used])
+      expect(await look(context, (rooms) => rooms.shelf.usesOfRun(bottleId))).toEqual([])
     })
 
     it('frees an emptied bottle for another lot, and lets no other in before', async () => {

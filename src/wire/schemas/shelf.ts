@@ -7,7 +7,7 @@ import { FilmFormat } from './rolls.js'
 
 export const FixingFamily = z.enum(['ordinary', 'tabular', 'high-iodide'])
 const Ratio = z.array(z.number().min(0.01).max(1000)).min(1).max(4)
-const At = InstantText.nullable().default(null).describe('When it was; null for now.')
+export const At = InstantText.nullable().default(null).describe('When it was; null for now.')
 
 /** Film that a bath met. */
 export const MetFilm = z
@@ -138,8 +138,40 @@ export const JugView = z
 export const Shelf = z
   .object({ bottles: z.array(OnShelf), packages: z.array(OnShelf), jugs: z.array(JugView) })
   .meta({ id: 'Shelf' })
+const Money = z.number().describe('In the smallest coin, with fractions.')
+const Currency = z.string().describe('Three letters.')
+export const ShelfCost = z
+  .object({
+    minor: Money,
+    currency: Currency,
+    whole: z.boolean().describe('Whether everything that went in had a price.'),
+    per_roll_minor: Money.nullable(),
+  })
+  .meta({ id: 'ShelfCost' })
+/** What a run took of the lots that were booked for it. */
+export const RunCost = z
+  .object({
+    baths: z.array(
+      z.object({
+        lot_id: Id,
+        code: z.string(),
+        product: z.string(),
+        minor: Money.nullable(),
+        currency: Currency.nullable(),
+      }),
+    ),
+    minor: Money.nullable(),
+    currency: Currency.nullable(),
+    whole: z.boolean(),
+  })
+  .meta({ id: 'RunCost' })
 export const LotView = z
-  .object({ lot: LotHead, containers: z.array(OnShelf), history: z.array(ShelfEntry) })
+  .object({
+    lot: LotHead,
+    containers: z.array(OnShelf),
+    cost: ShelfCost.nullable().describe('By the prices on its packages; null where none has one.'),
+    history: z.array(ShelfEntry),
+  })
   .meta({ id: 'LotView' })
 export const LotHeads = z
   .object({ lots: z.array(LotHead), found: z.int(), next: z.string().nullable() })

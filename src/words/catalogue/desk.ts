@@ -1,4 +1,5 @@
 import { bathLifeWords, fixerWords } from './baths.js'
+import { benchOrderWords } from './bench-order.js'
 import { controlWords } from './control.js'
 import { diluteWords } from './dilute.js'
 import { doseWords } from './dose.js'
@@ -53,6 +54,7 @@ export const deskWords = {
   ...runRecordWords,
   ...fixerWords,
   ...bathLifeWords,
+  ...benchOrderWords,
   ...washWords,
   ...wasteWords,
   ...rollsWords,

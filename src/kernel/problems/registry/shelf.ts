@@ -86,6 +86,10 @@ export const shelfProblems = {
   // Tests
   'shelf.test-of-other-role': unusable('shelf#tests', 'A {test} test is of a {wanted}; {name} holds a {role}.'),
   'shelf.station-of-fixers': unusable('shelf#tests', 'Only fixing baths stand first and second; {name} holds none.'),
+  'shelf.no-count': unusable(
+    'shelf#left',
+    'Nothing says how much film {name} carries. Put the rolls a litre from its label into the product.',
+  ),
   // Waste
   'shelf.which-jug': unusable('shelf#waste', 'Say which jug it went into.'),
   'shelf.into-a-jug-only': unusable(

@@ -800,6 +800,7 @@ export type LotHeads = {
 export type LotView = {
   lot: LotHead
   containers: OnShelf[]
+  cost: ShelfCost | null
   history: ShelfEntry[]
 }
 
@@ -944,6 +945,11 @@ export type OrderStatementInput = {
   note?: string
 }
 
+export type PairAskedInput = {
+  first_id: IdInput
+  second_id: IdInput
+}
+
 export type PairingCode = {
   code: string
   address: string
@@ -954,6 +960,14 @@ export type PairingCode = {
 export type PairInput = {
   code: string
   name: string
+}
+
+export type PairView = {
+  used: number
+  verdict: 'carry-on' | 'rotate'
+  because: Array<'count' | 'clearing'>
+  left_rolls: number
+  containers: OnShelf[]
 }
 
 /** A year, a month, a day, or a season (ISO 8601-2: 2026-22 is a summer). */
@@ -1441,6 +1455,20 @@ export type RollSummary = {
   hook: string
 }
 
+export type RotateBathsInput = {
+  first_id: IdInput
+  second_id: IdInput
+  fresh_id?: IdInput | null
+  jug_id: IdInput
+  at?: InstantInput | null
+  note?: string
+}
+
+export type Rotated = {
+  entries: ShelfEntry[]
+  containers: OnShelf[]
+}
+
 export type Run = {
   id: Id
   planned_at: Instant
@@ -1452,6 +1480,19 @@ export type Run = {
   plan: RunPlan
   events: KeptEvent[]
   last_seq: number
+}
+
+export type RunCost = {
+  baths: Array<{
+    lot_id: Id
+    code: string
+    product: string
+    minor: number | null
+    currency: string | null
+  }>
+  minor: number | null
+  currency: string | null
+  whole: boolean
 }
 
 export type RunEvent = {
@@ -1930,6 +1971,13 @@ export type Shelf = {
   jugs: JugView[]
 }
 
+export type ShelfCost = {
+  minor: number
+  currency: string
+  whole: boolean
+  per_roll_minor: number | null
+}
+
 export type ShelfEntry = {
   id: Id
   at: Instant
@@ -1993,6 +2041,91 @@ export type ShelfTestInput = {
   of: 'specific-gravity'
   gravity: number
   at_c?: number | null
+}
+
+export type ShelfWashAnswer = {
+  residue_g_per_m2: number
+  mg_per_roll: number
+  limit_g_per_m2: number
+  margin: number
+  left: {
+    water: {
+      mg_per_roll: number
+      part: number
+    }
+    diffusion: {
+      mg_per_roll: number
+      part: number
+    }
+  }
+  slower: 'water' | 'diffusion'
+  scheme: 'changes' | 'running' | 'after-aid'
+  water_ml: number
+  time_s: number
+  half_life_s: number
+  diffusion_needs_s: number
+  factors: Array<{
+    name: 'cold' | 'hardener' | 'wash-aid'
+    factor: number
+  }>
+  floor: {
+    time_s: number
+    changes: number
+    met: boolean
+    by_own_test: boolean
+  }
+  verdict: 'enough' | 'longer' | 'cannot-be-judged'
+  because: 'clearing-doubled' | 'count-used' | 'silver-loaded' | 'fixer-unknown' | 'silver-left-in-film' | null
+  sentences: string[]
+  working: Array<{
+    line: string
+    source: string
+  }>
+  fixer: {
+    id: Id
+    name: string
+    code: string | null
+    state: 'usable' | 'finished' | 'unknown'
+  } | null
+}
+
+export type ShelfWashInput = {
+  fixer_id?: IdInput | null
+  wash: {
+    steps: Array<{
+      kind: 'change'
+      volume_ml: number
+      time_s: number
+      moved?: boolean
+    } | {
+      kind: 'running'
+      volume_ml: number
+      time_s: number
+      ml_per_min: number
+    }>
+    fixer_g_per_l?: number
+    rolls?: number
+    temperature_c?: number
+    rinse?: 'nothing' | 'walls' | 'film-and-walls'
+    hardened?: boolean
+    wash_aid?: boolean
+    half_life_s?: number
+    wet?: {
+      emulsion_ml: number
+      surface_ml: number
+      walls_ml: number
+    }
+    tests?: Array<{
+      test: 'residual-hypo' | 'residual-silver'
+      passed: boolean
+      scheme: 'changes' | 'running' | 'after-aid'
+      time_s: number
+      changes?: number
+      temperature_c: number
+      water_ml_per_roll: number
+      hardened?: boolean
+    }>
+  }
 }
 
 export type StartingProducts = {
@@ -2891,6 +3024,18 @@ export const handOver = (body: HandOverInput) => send<Posted>('POST', '/api/shel
 /** Takes an entry back by a further one; both stay on record. */
 export const takeBack = (id: string, body: TakeBackInput) =>
   send<Posted>('POST', `/api/shelf-entries/${encodeURIComponent(id)}/take-back`, { body })
+
+/** Two fixing baths in a row: whether the first is to go and the second to move up. */
+export const pairOfBaths = (body: PairAskedInput) => send<PairView>('POST', '/api/shelf/two-baths', { body })
+
+/** The first bath goes to the jug, the second becomes the first, a fresh one the second. */
+export const rotateBaths = (body: RotateBathsInput) => send<Rotated>('POST', '/api/shelf/rotate', { body })
+
+/** What a wash leaves in film, judged by the fixer that it comes from; after a spent one there is no verdict. */
+export const washFromBottle = (body: ShelfWashInput) => send<ShelfWashAnswer>('POST', '/api/shelf/wash', { body })
+
+/** What a run took of its baths, by the prices on their packages. */
+export const costOfRun = (id: string) => send<RunCost>('GET', `/api/runs/${encodeURIComponent(id)}/cost`)
 
 /** The bench, its settings and who is asking. */
 export const getBench = () => send<BenchView>('GET', '/api/bench')

@@ -18,13 +18,20 @@ import {
 } from '../../science/index.js'
 import type { WashAnswer, WashQuestion } from '../../wire/index.js'
 import { say, type WorkingLine, type Writer } from '../../words/index.js'
-import { leftOf } from '../baths/fix-view.js'
+import { leftOf } from './fixer.js'
 
 /** What a wash comes to, with its sentences and its working. */
 export function washView(question: WashQuestion, writer: Writer): Result<WashAnswer> {
   const after = fixerVerdict(question.after)
-  if (!after.ok) return after
-  const asked = askedOf(question, after.value)
+  return after.ok ? washAfter(question, after.value, writer) : after
+}
+
+/** A wash without what is said of the fixer before it. */
+export type Washed = Omit<WashQuestion, 'after'>
+
+/** The same after a fixer whose verdict is known from elsewhere. */
+export function washAfter(question: Washed, after: FixerVerdict, writer: Writer): Result<WashAnswer> {
+  const asked = askedOf(question, after)
   const found = estimateWash(asked)
   if (!found.ok) return found
   const rinse = rinseWords(question, asked, writer)
@@ -74,7 +81,7 @@ const readingOf = (made: WashQuestion['tests'][number]): SpotReading => ({
   },
 })
 
-function askedOf(question: WashQuestion, after: FixerVerdict): WashAsked {
+function askedOf(question: Washed, after: FixerVerdict): WashAsked {
   const { half_life_s: halfLife, wet } = question
   return {
     after,
@@ -127,7 +134,7 @@ function sentencesOf(found: WashEstimate, writer: Writer): string[] {
 }
 
 /** What rinsing first would save, said where nothing was rinsed. */
-function rinseWords({ rinse }: WashQuestion, asked: WashAsked, writer: Writer): Result<string[]> {
+function rinseWords({ rinse }: Washed, asked: WashAsked, writer: Writer): Result<string[]> {
   const [first] = asked.steps
   if (rinse !== 'nothing' || first === undefined) return ok([])
   const wet = asked.wet ?? WET_FILM
@@ -139,7 +146,7 @@ function rinseWords({ rinse }: WashQuestion, asked: WashAsked, writer: Writer): 
   return ok([say('wash.rinse-first', { unrinsed: fill.value.gramsPerLitre, rinsed: fill.value.rinsed }, writer)])
 }
 
-function workingOf(question: WashQuestion, found: WashEstimate, writer: Writer): WorkingLine[] {
+function workingOf(question: Washed, found: WashEstimate, writer: Writer): WorkingLine[] {
   const { left, factors, floor } = found
   const wet = question.wet
   const film = wet === undefined ? WET_FILM.emulsion + WET_FILM.surface : wet.emulsion_ml + wet.surface_ml
