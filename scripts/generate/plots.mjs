@@ -2,6 +2,7 @@
 import { expectOk } from '../../dist/kernel/index.js'
 import * as science from '../../dist/science/index.js'
 import { along, plot } from './axes.mjs'
+import { plotsOfBaths } from './plots-of-baths.mjs'
 import { svgOf } from './svg.mjs'
 
 /** Rate against temperature by both laws of a developer whose ten-degree coefficient is 2.5. */
@@ -149,4 +150,5 @@ export const plots = () => ({
   'docs/science/characteristic-curve.svg': svgOf(characteristic()),
   'docs/science/contrast-in-time.svg': svgOf(contrastInTime()),
   'docs/science/control-chart.svg': svgOf(controlChart()),
+  ...Object.fromEntries(Object.entries(plotsOfBaths).map(([name, of]) => [`docs/science/${name}.svg`, svgOf(of())])),
 })

@@ -85,38 +85,45 @@ describe('a wash, by Fick’s law in a layer of sixteen cells', () => {
     )
   })
 
-  it('the worse of the two is never far above the truth, and for changes the truth is below both added', () => {
+  it('both together are never below the truth and at most ten times above it, whatever is done', () => {
     fc.assert(
-      fc.property(anything, anyFixer, between(20, 150), (pours, fixer, halfLife) => {
+      fc.property(anything, anyFixer, between(40, 600), (pours, fixer, halfLife) => {
         const found = layerWashed({ ...roll, fixer, halfLife }, pours)
-        expect(found / estimated(pours, fixer, halfLife).perRoll).toBeGreaterThan(0.4)
-        if (pours.some(({ perMinute }) => perMinute > 0)) return
-        const both = pours.reduce((left, { volume, time }) => left * (10 / (volume + 10) + 0.5 ** (time / halfLife)), 1)
-        expect(found).toBeLessThan(4 * fixer * both)
+        const part = found / estimated(pours, fixer, halfLife).perRoll
+        // The small steps of the simulation are good to half of one per cent.
+        expect(part).toBeLessThan(1.005)
+        // Twice for the surface, which is gone at once; the rest where many changes each wait for less than a half-life.
+        expect(part).toBeGreaterThan(1 / 10)
       }),
       seeded(60),
     )
   })
 
-  it('enough is enough: after changes always, after a trickle at the very limit within half of it', () => {
+  it('enough is enough: after changes, after a trickle at the very limit, after both', () => {
     let judged = 0
-    fc.assert(
-      fc.property(changes(150, 300, 9), anyFixer, between(60, 150), (pours, fixer, halfLife) => {
-        if (estimated(pours, fixer, halfLife).verdict.says !== 'enough') return
-        judged++
-        expect(layerWashed({ ...roll, fixer, halfLife }, pours)).toBeLessThan(LIMIT_MG)
-      }),
-      seeded(150),
+    const judge = (pours: readonly Pour[], fixer: number, halfLife: number) => {
+      if (estimated(pours, fixer, halfLife).verdict.says !== 'enough') return
+      judged++
+      expect(layerWashed({ ...roll, fixer, halfLife }, pours)).toBeLessThan(LIMIT_MG)
+    }
+    fc.assert(fc.property(changes(150, 300, 9), anyFixer, between(60, 150), judge), seeded(150))
+    const long = fc.array(
+      fc.record({ volume: between(250, 1000), time: between(600, 1800), perMinute: between(5, 500) }),
+      {
+        minLength: 1,
+        maxLength: 3,
+      },
     )
-    expect(judged).toBeGreaterThan(5)
-    for (const halfLife of [15, 60, 120])
+    fc.assert(fc.property(long, anyFixer, between(60, 300), judge), seeded(30))
+    expect(judged).toBeGreaterThan(20)
+    for (const halfLife of [30, 60, 120, 240])
       for (const volume of [250, 600, 1000]) {
-        const trickle = (perMinute: number) => [{ volume, time: 1800, perMinute }]
-        let least = 10
+        const trickle = (perMinute: number) => [{ volume, time: 3600, perMinute }]
+        let least = 5
         while (estimated(trickle(least), 110, halfLife).verdict.says !== 'enough') least *= 1.02
         const found = layerWashed({ ...roll, fixer: 110, halfLife }, trickle(least))
-        expect(found / LIMIT_MG).toBeGreaterThan(0.9)
-        expect(found / LIMIT_MG).toBeLessThan(1.5)
+        expect(found / LIMIT_MG).toBeLessThan(1)
+        expect(found / LIMIT_MG).toBeGreaterThan(0.4)
       }
   })
 })

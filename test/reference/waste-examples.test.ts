@@ -32,9 +32,10 @@ describe('worked example of the page on washing', () => {
       }),
     )
   it('what water and diffusion leave', () => {
-    const { left, residue, diffusionNeeds } = wash({ state: 'usable', by: 'count' })
+    const { left, perRoll, residue, diffusionNeeds } = wash({ state: 'usable', by: 'count' })
     expect(left.water.milligramsPerRoll.toFixed(8)).toBe(says('water alone, mg a roll'))
     expect(String(left.diffusion.milligramsPerRoll)).toBe(says('diffusion alone, mg a roll'))
+    expect(perRoll.toFixed(2)).toBe(says('both together, mg a roll'))
     expect(residue.toFixed(3)).toBe(says('g/m²'))
     expect(writeDuration(seconds(Math.ceil(diffusionNeeds)))).toBe(says('diffusion needs'))
     expect(expectOk(partAfterRinse('film-and-walls')).toFixed(1)).toBe(says('part after rinsing film and walls'))

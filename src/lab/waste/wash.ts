@@ -174,6 +174,10 @@ function workingOf(question: Washed, found: WashEstimate, writer: Writer): Worki
       source: say('wash.source.diffusion', {}, writer),
     },
     {
+      line: say('wash.working.together', { mg: found.perRoll }, writer),
+      source: say('wash.source.together', {}, writer),
+    },
+    {
       line: say('wash.working.limit', { limit: RESIDUE_LIMIT.gramsPerM2 }, writer),
       source: from(RESIDUE_LIMIT.source),
     },

@@ -14,6 +14,7 @@ import type { FixerFault, FixerVerdict } from './fixer-verdict.js'
 import { changesIn, type FloorHeld, floorOf, schemeOf } from './floor.js'
 import { leftByWater, movedTime, timeOf, waterUsed } from './left.js'
 import type { SpotReading } from './tests.js'
+import { leftTogether } from './together.js'
 import { carriedOver, leftByRinse, type Rinse, ROLL_M2, WET_FILM, type WetFilm } from './wet-film.js'
 
 /** A wash and what it begins from. */
@@ -45,14 +46,15 @@ export interface LeftBy {
 
 /** What a wash comes to: an estimate, never a measurement. */
 export interface WashEstimate {
-  /** Thiosulfate left in the film, g/m². */
+  /** Thiosulfate left in the film by water and diffusion together, g/m². */
   readonly residue: number
   /** The same in milligrams a roll of 80 square inches. */
   readonly perRoll: number
   /** The published limit over the residue, at most 10⁹: 10 is ten times below it. */
   readonly margin: number
+  /** What each would leave alone; both together leave more than either. */
   readonly left: { readonly water: LeftBy; readonly diffusion: LeftBy }
-  /** Which of them leaves more, and so decides. */
+  /** Which of them alone would leave more. */
   readonly slower: 'water' | 'diffusion'
   readonly scheme: WashScheme
   readonly water: Millilitres
@@ -75,8 +77,8 @@ const MOST_MARGIN = 1e9
 const LIMIT_MG = RESIDUE_LIMIT.gramsPerM2 * ROLL_M2 * 1000
 
 /**
- * What is left in film after a wash: by the water (changes at equilibrium, flow through a mixed tank) and by diffusion
- * out of the gelatin, whichever leaves more. Cold, hardener and wash aid change the half-life. An estimate against the
+ * What is left in film after a wash: by the water (changes at equilibrium, flow through a mixed tank), by diffusion out
+ * of the gelatin, and by both together, which is the estimate. Cold, hardener and wash aid change the half-life. An estimate against the
  * published limit, with the published least as its floor; no verdict without a usable fixer. Cost grows with the steps.
  */
 export function estimateWash(asked: WashAsked): Result<WashEstimate> {
@@ -88,7 +90,7 @@ export function estimateWash(asked: WashAsked): Result<WashEstimate> {
   const halfLife = factors.reduce((time, { factor }) => time * factor, asked.halfLife ?? HALF_LIFE.seconds)
   const left = leftOf(asked, halfLife)
   const slower = left.water.milligramsPerRoll > left.diffusion.milligramsPerRoll ? 'water' : 'diffusion'
-  const perRoll = left[slower].milligramsPerRoll
+  const perRoll = togetherOf(asked, halfLife)
   const floor = floorFor(asked, cold.value.factor)
   return ok({
     residue: perRoll / 1000 / ROLL_M2,
@@ -125,6 +127,18 @@ function leftOf(asked: WashAsked, halfLife: number): WashEstimate['left'] {
     water: { milligramsPerRoll: strength * byWater * (wet.emulsion + wet.surface), part: byWater },
     diffusion: { milligramsPerRoll: filmHolds(asked) * byDiffusion, part: byDiffusion },
   }
+}
+
+/** mg a roll that both leave together; film counts with all that it holds, its surface too. */
+function togetherOf(asked: WashAsked, halfLife: number): number {
+  const { steps, fixer, rolls, rinse = 'nothing', wet = WET_FILM } = asked
+  const each = wet.emulsion + wet.surface
+  if (each === 0) return 0
+  const before = {
+    ...{ film: each * rolls, walls: wet.walls },
+    ...{ filmAt: filmHolds(asked) / (fixer * each), wallsAt: rinse === 'nothing' ? 1 : 0 },
+  }
+  return fixer * each * leftTogether(steps, before, halfLife)
 }
 
 function factorsOf({ hardened, washAid }: WashAsked, cold: WashFactor): WashEstimate['factors'] {

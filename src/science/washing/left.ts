@@ -9,7 +9,7 @@ function partLeft(step: WashStep, before: WashStep | undefined, carried: number)
 }
 
 /** Running water that follows running water in the same tank is not poured out between. */
-const goesOn = (step: WashStep, before: WashStep | undefined): boolean =>
+export const goesOn = (step: WashStep, before: WashStep | undefined): boolean =>
   step.kind === 'running' && before?.kind === 'running' && before.volume === step.volume
 
 /** What the water alone would leave of what went in, as a part: each step thins what the one before it left. */

@@ -94,10 +94,21 @@ describe('the estimate', () => {
   it('the one that leaves more decides: few changes water, short ones diffusion', () => {
     const water = estimate({ steps: [change(3600)] })
     expect(water.slower).toBe('water')
-    expect(water.perRoll).toBe(water.left.water.milligramsPerRoll)
-    const diffusion = estimate({ steps: times(7, change(60)) })
+    expect(water.perRoll).toBeCloseTo(water.left.water.milligramsPerRoll, 9)
+    const diffusion = estimate({ steps: [running(300, 60_000)] })
     expect(diffusion.slower).toBe('diffusion')
-    expect(diffusion.perRoll).toBe(diffusion.left.diffusion.milligramsPerRoll)
+    expect(diffusion.perRoll / diffusion.left.diffusion.milligramsPerRoll).toBeCloseTo(1, 1)
+  })
+  it('both together leave more than either: water fills up while the film still gives', () => {
+    const { left, perRoll } = estimate({ steps: times(5, change(60)) })
+    expect(perRoll).toBeGreaterThan(1.02 * Math.max(left.water.milligramsPerRoll, left.diffusion.milligramsPerRoll))
+    // A trickle after a strong flow takes what the film gave late: neither alone would tell it.
+    const late = estimate({ steps: [running(600, 3000), running(1200, 40)] })
+    const { water, diffusion } = late.left
+    expect(late.perRoll).toBeGreaterThan(20 * Math.max(water.milligramsPerRoll, diffusion.milligramsPerRoll))
+  })
+  it('film that holds nothing has nothing left', () => {
+    expect(estimate({ wet: { emulsion: 0, surface: 0, walls: 6 } })).toMatchObject({ perRoll: 0, margin: 1e9 })
   })
   it('residue, milligrams a roll and margin are one figure in three ways', () => {
     const { residue, perRoll, margin } = estimate({ steps: times(3, change(60)) })
@@ -123,8 +134,11 @@ describe('the estimate', () => {
   })
   it('by the time that diffusion needs it is at the limit', () => {
     const { diffusionNeeds } = estimate()
-    const steps = [...times(6, change(0)), change(diffusionNeeds)]
-    expect(estimate({ steps }).margin).toBeCloseTo(1, 9)
+    const { left, margin } = estimate({ steps: [running(diffusionNeeds, 60_000, 1000)] })
+    expect(left.diffusion.milligramsPerRoll / 1000 / 0.0516128).toBeCloseTo(RESIDUE_LIMIT.gramsPerM2, 9)
+    // In a river, at the limit but for what the water itself still holds.
+    expect(margin).toBeGreaterThan(0.98)
+    expect(margin).toBeLessThanOrEqual(1)
   })
   it('refuses what no wash can be', () => {
     expect(field(estimateWash(asked({ steps: [] })))).toEqual(['washing.no-steps', undefined])

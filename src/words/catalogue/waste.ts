@@ -63,10 +63,13 @@ export const washWords = {
     `× ${digits(p.factor)} on it for ${FACTOR[p.name]}`,
   'wash.working.diffusion': (p: { part: number; mg: number }) =>
     `Diffusion alone would leave ${tenfold(p.part)}: ${digits(p.mg)} mg a roll`,
+  'wash.working.together': (p: { mg: number }) =>
+    `Both together, as the water fills up while the film gives: ${digits(p.mg)} mg a roll`,
   'wash.working.limit': (p: { limit: number }) => `At most ${p.limit} g/m²`,
   'wash.source.fixer': (_: object) => 'strength stated, or assumed at 110 g/L',
   'wash.source.water': (_: object) => '(v/(V + v))^n, exp(−Q t/V)',
   'wash.source.diffusion': (_: object) => '0.5^(t/T½), moved water only',
+  'wash.source.together': (_: object) => 'two mixed parts, never below a layer by Fick’s law',
   'wash.source.stated': (_: object) => 'stated',
   'wash.source.of': (p: { source: string }) => p.source,
 } as const

@@ -27,6 +27,7 @@ const CELLS = 16
 export function layerWashed({ gelatin, surface, walls, fixer, halfLife }: Washed, pours: readonly Pour[]): number {
   const carried = surface + walls
   let cells = new Float64Array(CELLS).fill(fixer)
+  let next = new Float64Array(CELLS)
   let bath = fixer
   let before: Pour | undefined
   // Parts of a difference that pass from cell to cell in a second; the outer face is half a cell away.
@@ -38,7 +39,6 @@ export function layerWashed({ gelatin, surface, walls, fixer, halfLife }: Washed
     const steps = Math.max(1, Math.ceil(pour.time * Math.max(4 * rate, pour.perMinute / held)))
     const dt = pour.time / steps
     for (let step = 0; step < steps; step++) {
-      const next = new Float64Array(CELLS)
       for (let i = 0; i < CELLS; i++) {
         const here = cells[i] as number
         const inner = i === 0 ? 0 : (cells[i - 1] as number) - here
@@ -47,7 +47,7 @@ export function layerWashed({ gelatin, surface, walls, fixer, halfLife }: Washed
       }
       const given = (gelatin / CELLS) * 2 * rate * dt * ((cells[CELLS - 1] as number) - bath)
       bath += given / held - (bath * pour.perMinute * dt) / 60 / held
-      cells = next
+      ;[cells, next] = [next, cells]
     }
     before = pour
   }
