@@ -28,3 +28,13 @@ export {
   stopOf,
   throughList,
 } from './loads/wrong-process.js'
+export type {
+  MixAsked,
+  MixCaution,
+  MixDoubt,
+  MixedProduct,
+  MixSheet,
+  MixSource,
+  MixStep,
+} from './mixing/definition.js'
+export { mixSheet } from './mixing/sheet.js'

@@ -7,7 +7,7 @@ import { type Database, newestDataVersion, openStore } from './index.js'
 import { tempFolders } from './suite/folders.js'
 import { linesOf, streamOf, world } from './suite/house.js'
 import { freshDatabase } from './suite/postgres-server.js'
-import { stageOne, stageThree, stageTwo } from './suite/stages.js'
+import { stageFour, stageOne, stageThree, stageTwo } from './suite/stages.js'
 
 const stages = fileURLToPath(new URL('../../test/upgrades/', import.meta.url))
 const linesOfStage = (name: string) => readFileSync(`${stages}${name}`, 'utf8').split('\n')
@@ -23,6 +23,7 @@ const contents: Record<string, (store: Store) => Promise<void>> = {
   'stage-1.ndjson': stageOne,
   'stage-2.ndjson': stageTwo,
   'stage-3.ndjson': stageThree,
+  'stage-4.ndjson': stageFour,
 }
 
 it('knows what every stage’s file holds', () => {

@@ -15,6 +15,7 @@ export {
   working,
 } from './developing.js'
 export { type Graphed, graphLabels } from './graph.js'
+export { type MixDoubtShape, type MixLine, type MixStepShape, mixDoubt, mixLines } from './mixing.js'
 export { type Code, learn, type Params, say } from './say.js'
 export { statedMoment } from './stated.js'
 export {

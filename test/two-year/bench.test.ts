@@ -101,6 +101,22 @@ describe('the two-year bench', () => {
     expect(toItself.some(({ withdrawn }) => withdrawn)).toBe(true)
   })
 
+  it('holds ninety lots of three kinds, and every container what its entries come to', () => {
+    const of = (table: string) =>
+      lines.flatMap((line) => {
+        const { t, r } = JSON.parse(line)
+        return t === table ? [r] : []
+      })
+    const [lots, containers, legs] = [of('lots'), of('containers'), of('shelf_legs')]
+    expect(lots).toHaveLength(90)
+    expect(new Set(lots.map(({ code }) => code)).size).toBe(90)
+    for (const container of containers) {
+      const own = legs.filter((leg) => leg.container_id === container.id)
+      const sum = (column: string) => own.reduce((all, leg) => all + leg[column], 0)
+      for (const column of ['held', 'basis', 'worked', 'met']) expect(container[column]).toBe(sum(column))
+    }
+  })
+
   it('is what the interface would take and give', () => {
     expect(schemas.TimeRecords.parse(shown)).toEqual(shown)
     expect(schemas.ThermometerRecords.parse(kit)).toEqual(kit)
@@ -125,6 +141,14 @@ describe('the two-year bench', () => {
         'record.not-found',
         'record.removed',
         'request.invalid',
+        'shelf.back-where',
+        'shelf.before-last',
+        'shelf.carries-no-more',
+        'shelf.into-a-jug-only',
+        'shelf.not-empty',
+        'shelf.not-enough',
+        'shelf.taken-back-before',
+        'shelf.wrong-role',
         'thermometer.bad-scale',
         'thermometer.check-withdrawn',
         'thermometer.class-set-too-small',

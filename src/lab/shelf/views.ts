@@ -133,10 +133,10 @@ export function onShelf(context: Context, known: Known, container: Container): O
   if (statement.kind === 'package') {
     const product = known.products.get(statement.product_id)
     const left = product === undefined ? null : leftInPackage(statement, product, record.held, now)
-    return { ...record, lot: null, product: product?.name ?? '', since: null, station: null, left }
+    return { ...record, lot: null, product: product?.name ?? '', since: null, station: null, left, book: null }
   }
   const bath = bathIn(known, container)
-  if (bath === null) return { ...record, lot: null, product: '', since: null, station: null, left: null }
+  if (bath === null) return { ...record, lot: null, product: '', since: null, station: null, left: null, book: null }
   const { contents, product, lot } = bath
   return {
     ...record,
@@ -145,6 +145,11 @@ export function onShelf(context: Context, known: Known, container: Container): O
     since: contents.since === null ? null : instantText(contents.since),
     station: contents.station,
     left: leftIn(bath, now),
+    book: {
+      added_ml: fromLedger(contents.added),
+      discarded_ml: fromLedger(contents.discarded),
+      carried_out_ml: fromLedger(contents.carriedOut),
+    },
   }
 }
 

@@ -4,6 +4,7 @@ import type { Context, Rooms, Store } from '../../lab/index.js'
 import { NOON, thermometerOf, timeOf, world } from './house.js'
 import { ORDER, rollEventOf, rollOf } from './roll-samples.js'
 import { recipeOf, runOf } from './run-samples.js'
+import { bottleNamed, containerOf, entryAt, legTo, lotOf, PRODUCT } from './shelf-samples.js'
 
 // What each finished stage kept, in the words of today's ports. A stage kept all that the one before it kept.
 
@@ -73,6 +74,25 @@ export async function stageThree(store: Store): Promise<void> {
   await store.write(await contextOf(store), null, async (rooms) => {
     expect(await rooms.rolls.nextNumbers('roll', 2026, 1)).toBe(11)
     return ok(null)
+  })
+}
+
+/** Since then: a lot of a kept product in its bottle, and the entry of the ledger that put it there. */
+export async function stageFour(store: Store): Promise<void> {
+  await stageThree(store)
+  await inTheBench(store, async (rooms) => {
+    const { lots, found } = await rooms.shelf.findLots({ words: '', after: null, most: 10 })
+    const [lot] = lots
+    expect([found, lot]).toEqual([1, lotOf(lot?.id ?? '', lot?.productId ?? '', NOON)])
+    expect((await rooms.products.newest(lot?.productId ?? ''))?.statement).toEqual(PRODUCT)
+    const [bottle] = await rooms.shelf.all()
+    const holds = { lotId: lot?.id ?? null, held: 900_000, basis: 900_000, seq: 1 }
+    expect(bottle).toEqual(containerOf(bottle?.id ?? '', NOON, holds))
+    expect((await rooms.shelf.containers.newest(bottle?.id ?? ''))?.statement).toEqual(bottleNamed('Brown 1'))
+    const [entry, ...more] = await rooms.shelf.entriesOfLots([lot?.id ?? ''])
+    const legs = [legTo(bottle?.id ?? '', lot?.id ?? '', 900_000)]
+    expect(more).toEqual([])
+    expect(entry).toEqual(entryAt(entry?.id ?? '', NOON, legs, { told: { kind: 'mixed', parts: [1, 4] } }))
   })
 }
 

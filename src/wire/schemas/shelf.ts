@@ -109,6 +109,10 @@ export const LotHead = z
   })
   .meta({ id: 'LotHead' })
 
+/** What came to a bath since it was filled, and left it: mL. */
+export const ShelfBook = z
+  .object({ added_ml: z.number(), discarded_ml: z.number(), carried_out_ml: z.number() })
+  .meta({ id: 'ShelfBook' })
 /** A bottle, package or jug with what stands in it and what that can still do. */
 export const OnShelf = ContainerRecord.extend({
   lot: LotHead.nullable(),
@@ -116,6 +120,7 @@ export const OnShelf = ContainerRecord.extend({
   since: InstantText.nullable().describe('When what is in it came in.'),
   station: Station.nullable(),
   left: LeftView.nullable(),
+  book: ShelfBook.nullable().describe('Null for a package and an empty bottle.'),
 }).meta({ id: 'OnShelf' })
 
 export const SilverBand = z.object({ low: z.number(), usual: z.number(), high: z.number() })

@@ -9,6 +9,7 @@ import { formulaWords } from './formulas.js'
 import { housePagesWords } from './house-pages.js'
 import { kitWords } from './kit.js'
 import { listsWords } from './lists.js'
+import { mixSheetWords } from './mix-sheet.js'
 import { chartWords, contrastWords, indexWords, stripWords, zonesWords } from './negatives.js'
 import { paperWords } from './paper.js'
 import { pasteWords } from './paste.js'
@@ -37,6 +38,7 @@ export const deskWords = {
   ...temperWords,
   ...diluteWords,
   ...formulaWords,
+  ...mixSheetWords,
   ...controlWords,
   ...stripWords,
   ...indexWords,
