@@ -152,6 +152,7 @@ export type Shelf = z.output<typeof shelf.Shelf>
 export type Posted = z.output<typeof shelf.Posted>
 export type FindLots = z.output<typeof shelf.FindLots>
 export type FinishMix = z.output<typeof shelf.FinishMix>
+export type FromShelf = z.output<typeof plans.FromShelf>
 export type ShelfCost = z.output<typeof shelf.ShelfCost>
 export type RunCost = z.output<typeof shelf.RunCost>
 export type PairAsked = z.output<typeof shelfAsked.PairAsked>

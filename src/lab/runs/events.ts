@@ -3,6 +3,7 @@ import type { RunEvent } from '../../score/index.js'
 import type { KeptEvent, Run as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
+import { bookBathsOf } from './baths-follow.js'
 import type { Received, RunRecord } from './port.js'
 import { followed, runView } from './queries.js'
 import { moveRollsOf } from './rolls-follow.js'
@@ -72,6 +73,7 @@ async function append(
   const progress = progressOf(going.state, going.following)
   const added = await rooms.runs.append(run.id, coming, progress)
   await moveRollsOf(context, rooms, run, going, progress)
+  await bookBathsOf(context, rooms, run, going)
   await rooms.feed.tell({ kind: 'runs', subject: run.id }, now)
   return added
 }

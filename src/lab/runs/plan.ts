@@ -1,12 +1,13 @@
 import { type Celsius, celsius, failed, ok, type Problem, type Result } from '../../kernel/index.js'
 import type { TimeBasis } from '../../science/index.js'
-import type { AskedTank, PlannedTank, PlanRun, RunPlan, Run as View } from '../../wire/index.js'
+import type { AskedTank, FromShelf, PlannedTank, PlanRun, RunPlan, Run as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import { correctedReading, standing } from '../kit/queries.js'
 import type { Rooms } from '../store.js'
 import { standingTime } from '../times/answer.js'
 import type { TimeRecord } from '../times/port.js'
 import { basisOf } from '../times/rules.js'
+import { bathsFromShelf, longerBy, type Taken } from './from-shelf.js'
 import { isMixed, ownTimes, sharedDevelopment, withDepartures } from './one-tank.js'
 import type { RunRecord } from './port.js'
 import { runView } from './queries.js'
@@ -43,8 +44,9 @@ async function planOf(rooms: Rooms, asked: PlanRun): Promise<Result<RunPlan>> {
   const reels = await reelsOf(rooms, asked)
   if (!reels.ok) return reels
   const tanks: PlannedTank[] = []
+  const taken: Taken = new Map()
   for (const [i, tank] of asked.tanks.entries()) {
-    const planned = await plannedTank(rooms, tank, reels.value[i] as Reel[])
+    const planned = await plannedTank(rooms, tank, reels.value[i] as Reel[], taken)
     if (!planned.ok) return within(planned.problem, `tanks[${i}]`)
     tanks.push(planned.value)
   }
@@ -69,13 +71,26 @@ async function errorOf(rooms: Rooms, id: string, tanks: readonly PlannedTank[]) 
 const within = (found: Problem, place: string): Result<never> =>
   failed({ ...found, field: found.field === undefined ? place : `${place}.${found.field}` })
 
-async function plannedTank(rooms: Rooms, asked: AskedTank, reels: readonly Reel[]): Promise<Result<PlannedTank>> {
+async function plannedTank(
+  rooms: Rooms,
+  asked: AskedTank,
+  reels: readonly Reel[],
+  taken: Taken,
+): Promise<Result<PlannedTank>> {
   const may = mayBeLoaded(asked, reels)
   if (!may.ok) return may
   const vessel = await vesselOf(rooms, asked, reels)
   if (!vessel.ok) return vessel
-  const { on_reels: _, vessel_id: _id, conditions, ...stated } = asked
-  const tank = { ...stated, on_reels: reels.map(keptOf), ...(vessel.value === null ? {} : { vessel: vessel.value }) }
+  const baths = await bathsFromShelf(rooms, asked, reels, taken)
+  if (!baths.ok) return baths
+  const { on_reels: _, vessel_id: _id, from_shelf: _baths, conditions: stands, ...stated } = asked
+  const conditions = await withRepeatUse(rooms, asked, stands, baths.value)
+  const tank = {
+    ...stated,
+    on_reels: reels.map(keptOf),
+    ...(vessel.value === null ? {} : { vessel: vessel.value }),
+    ...(baths.value.length === 0 ? {} : { from_shelf: baths.value }),
+  }
   const developed = await developedBy(rooms, { ...tank, conditions }, reels)
   if (!developed.ok) return developed
   const alone = scoreOf({ tanks: [developed.value] })
@@ -89,6 +104,22 @@ async function plannedTank(rooms: Rooms, asked: AskedTank, reels: readonly Reel[
   const served = development.from === 'own' ? development.time : development.answer.time
   const departing = await withDepartures(rooms, own.value, served)
   return departing.ok ? ok({ ...developed.value, on_reels: departing.value }) : within(departing.problem, 'on_reels')
+}
+
+/** A developer that is used again takes longer by what it has met, where its product says so and nobody else did. */
+async function withRepeatUse(
+  rooms: Rooms,
+  asked: AskedTank,
+  conditions: AskedTank['conditions'],
+  baths: readonly FromShelf[],
+): Promise<AskedTank['conditions']> {
+  const { development } = conditions
+  if (development?.from !== 'kept' || development.modifiers?.some(({ name }) => name === 'repeat-use'))
+    return conditions
+  const factor = await longerBy(rooms, asked, baths)
+  if (factor === 1) return conditions
+  const repeat = { name: 'repeat-use' as const, factor: Math.min(5, factor), origin: 'sheet' as const }
+  return { ...conditions, development: { ...development, modifiers: [...(development.modifiers ?? []), repeat] } }
 }
 
 type Undeveloped = Omit<PlannedTank, 'conditions' | 'time'> & Pick<AskedTank, 'conditions'>

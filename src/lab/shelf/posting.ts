@@ -149,7 +149,7 @@ async function refusal(
 }
 
 /** Refused with the ways out: fewer rolls, another lot that carries them, or a fresh mix. */
-async function carriesNoMore(rooms: Rooms, standing: Standing, leg: Leg, carries: number) {
+export async function carriesNoMore(rooms: Rooms, standing: Standing, leg: Leg, carries: number) {
   const left = toRolls(Math.max(0, carries - standing.container.worked))
   const others: string[] = []
   for (const other of await rooms.shelf.all()) {

@@ -34,13 +34,13 @@ export async function useBath(context: Context, rooms: Rooms, asked: UseBath): P
       ? legOf(container, minus(shareOf(container, lost)))
       : legOf(container, { held: -lost, ...taken.value })
   const carries = gone || asked.over_count ? null : carriesOf(product, container.basis)
-  const { film, run_id, roll_ids } = asked
+  const { film, run_id, roll_ids, bath } = asked
   const rolls = toRolls(takes.value.met)
   const amounts = { rolls, poured_ml: fromLedger(poured), lost_ml: fromLedger(lost) }
   const booked = await book(context, rooms, {
     at: at.value,
     note: asked.note,
-    told: { kind: 'used', film, ...amounts, run_id, roll_ids },
+    told: { kind: 'used', film, ...amounts, run_id, roll_ids, ...(bath === undefined ? {} : { bath }) },
     legs: [leg],
     ...(carries === null ? {} : { demands: { [container.id]: { carries } } }),
   })

@@ -1,7 +1,9 @@
 import { z } from 'zod'
 import { DegreesCelsius, InMillilitres, InSeconds, Token } from './branded.js'
 import { Id, Name, Note, Revision, Text } from './common.js'
+import { Amount } from './containers.js'
 import { Origin, Recipe } from './recipes.js'
+import { MetFilm } from './shelf.js'
 import { DeveloperClass, DeveloperKind, RateLaw } from './times.js'
 
 /** `A`, `B`: short, told by voice. */
@@ -99,6 +101,26 @@ export const AskedOnReel = z
 /** Rolls of their kind are stopped until this is said to be taken care of. */
 const Confirmed = z.enum(['carbon-backing', 'infrared'])
 
+/** The bottle that a bath comes from; `step` is its place in the list, from 0. */
+const AskedFromShelf = z.strictObject({
+  step: z.int().min(0).max(63),
+  container_id: Id,
+  lot_id: Id.nullable().default(null).describe('The lot that the person believes is in it.'),
+  poured_ml: Amount.min(0.001).optional().describe('Left out, the volume of the tank.'),
+})
+export const FromShelf = z
+  .strictObject({
+    step: z.int(),
+    container_id: Id,
+    name: z.string(),
+    lot_id: Id.nullable(),
+    code: z.string().nullable(),
+    product: z.string(),
+    poured_ml: z.number(),
+    film: z.array(MetFilm).describe('What it will meet.'),
+  })
+  .meta({ id: 'FromShelf' })
+
 const tank = {
   reels: z.int().min(1).max(40),
   developer: Text(120).default(''),
@@ -113,6 +135,7 @@ const AskedTank = z
     vessel_id: Id.optional().describe('The tank of the kit that it is; what is planned has to fit it.'),
     crosses_because: Note.optional().describe('Why own film goes through a list that it is not made for.'),
     confirmed: z.array(Confirmed).max(2).optional(),
+    from_shelf: z.array(AskedFromShelf).max(20).optional(),
   })
   .meta({ id: 'AskedTank' })
 /** A tank as it was planned: list, basis and all, whatever is corrected on the shelf later. */
@@ -123,6 +146,7 @@ export const PlannedTank = z
     vessel: z.strictObject({ id: Id, name: z.string() }).optional(),
     crosses_because: Note.optional(),
     confirmed: z.array(Confirmed).max(2).optional(),
+    from_shelf: z.array(FromShelf).optional(),
     conditions: TankConditions,
     time: z.strictObject({ time_id: Id, revision: Revision, source_words: z.string() }).nullable(),
   })

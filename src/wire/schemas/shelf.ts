@@ -47,6 +47,9 @@ export const ShelfTest = z
 export const DiscardWhere = z.enum(['jug', 'given-away', 'spilt', 'as-allowed'])
 export const Station = z.enum(['first', 'second'])
 
+/** Which bath of a run it was: the tank, and the place of the bath in its list from 0. */
+const OfRun = z.strictObject({ tank: Text(12), step: z.int().min(0) })
+
 /** What an entry of the ledger tells beside its amounts. */
 export const EntryTold = z
   .discriminatedUnion('kind', [
@@ -60,6 +63,7 @@ export const EntryTold = z
       lost_ml: z.number(),
       run_id: Id.nullable(),
       roll_ids: z.array(Id),
+      bath: OfRun.optional(),
     }),
     z.object({ kind: z.literal('topped-up') }),
     z.object({ kind: z.literal('moved') }),
@@ -218,6 +222,7 @@ export const UseBath = z
     back_into: Id.nullable().default(null).describe('The bottle that it went back into; null for none, as single-use.'),
     run_id: Id.nullable().default(null),
     roll_ids: z.array(Id).max(500).default([]),
+    bath: OfRun.optional(),
     over_count: z.boolean().default(false).describe('It happened all the same, past what the bath carries.'),
     at: At,
     note: Note.default(''),

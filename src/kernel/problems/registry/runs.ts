@@ -24,6 +24,14 @@ export const runsProblems = {
     'runs#rolls',
     'Roll {number} is in another plan that has not ended. Give that one up first, or choose another roll.',
   ),
+  'run.no-such-bath': unusable(
+    'shelf#use',
+    'Step {step} of the list is no bath that comes from a bottle, or it has its bottle already.',
+  ),
+  'run.bath-volume': unusable(
+    'shelf#use',
+    'Nothing says how much of {bath} is poured. Give the volume of the tank, or of this bath.',
+  ),
   'run.not-a-tank': unusable('rolls#kit', '{name} is a {kind} and not a tank. Choose a tank of the kit.'),
   'run.unknown-tank': unusable('runs#events', 'This run has no tank {tank}; it has {tanks}.'),
   'run.unknown-step': unusable('runs#events', 'Tank {tank} has no step {bath}: its list counts from 0 to {last}.'),

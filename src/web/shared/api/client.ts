@@ -228,6 +228,12 @@ export type AskedTankInput = {
   vessel_id?: IdInput
   crosses_because?: string
   confirmed?: Array<'carbon-backing' | 'infrared'>
+  from_shelf?: Array<{
+    step: number
+    container_id: IdInput
+    lot_id?: IdInput | null
+    poured_ml?: number
+  }>
 }
 
 export type Bath = {
@@ -532,6 +538,10 @@ export type EntryTold = {
   lost_ml: number
   run_id: Id | null
   roll_ids: Id[]
+  bath?: {
+    tank: string
+    step: number
+  }
 } | {
   kind: 'topped-up'
 } | {
@@ -647,6 +657,17 @@ export type FinishMixInput = {
   }>
   at?: InstantInput | null
   note?: string
+}
+
+export type FromShelf = {
+  step: number
+  container_id: Id
+  name: string
+  lot_id: Id | null
+  code: string | null
+  product: string
+  poured_ml: number
+  film: MetFilm[]
 }
 
 export type HandBackInput = {
@@ -892,6 +913,7 @@ export type OnShelf = {
   since: Instant | null
   station: 'first' | 'second' | null
   left: LeftView | null
+  book: ShelfBook | null
 }
 
 export type OrderLink = {
@@ -1030,6 +1052,7 @@ export type PlannedTank = {
   }
   crosses_because?: string
   confirmed?: Array<'carbon-backing' | 'infrared'>
+  from_shelf?: FromShelf[]
   conditions: TankConditions
   time: {
     time_id: Id
@@ -1971,6 +1994,12 @@ export type Shelf = {
   jugs: JugView[]
 }
 
+export type ShelfBook = {
+  added_ml: number
+  discarded_ml: number
+  carried_out_ml: number
+}
+
 export type ShelfCost = {
   minor: number
   currency: string
@@ -2485,6 +2514,10 @@ export type UseBathInput = {
   back_into?: IdInput | null
   run_id?: IdInput | null
   roll_ids?: IdInput[]
+  bath?: {
+    tank: string
+    step: number
+  }
   over_count?: boolean
   at?: InstantInput | null
   note?: string
