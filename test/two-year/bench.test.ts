@@ -56,7 +56,8 @@ describe('the two-year bench', () => {
     )
     expect(traces).toEqual([])
     expect(again).toEqual(lines)
-  })
+    // Two years are lived once more, and looked at before and after each of some seventy refusals.
+  }, 120_000)
 
   it('holds sixty pairs of film and developer with some 180 times of one to eight points', () => {
     expect(new Set(times.map(({ film, developer }) => `${film}\n${developer}`)).size).toBe(60)
