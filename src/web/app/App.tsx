@@ -7,8 +7,10 @@ import { type PageComponent, pages } from './pages.js'
 import { type PageName, routeTable } from './route-table.js'
 import { Shell } from './Shell.js'
 
-/** Pages without the ways to others: a device that may not open them yet, and a tank at the sink. */
-const ALONE: readonly PageName[] = ['pair', 'run', 'run-load']
+/** Pages for a device that the bench does not know. */
+const FOR_STRANGERS: readonly PageName[] = ['pair', 'order-link']
+/** Pages without the ways to others: those for strangers, and a tank at the sink. */
+const ALONE: readonly PageName[] = [...FOR_STRANGERS, 'run', 'run-load']
 
 export function App() {
   const { path } = usePlace()
@@ -19,7 +21,7 @@ export function App() {
     const params = fit(route.path, path)
     return params ? [{ ...route, params }] : []
   })[0]
-  if (stranger && found?.page !== 'pair') return <NotPaired />
+  if (stranger && !(found && FOR_STRANGERS.includes(found.page))) return <NotPaired />
   if (!found) return <Shell section={null}>{<NowhereHere path={path} />}</Shell>
   const Page: PageComponent = pages[found.page]
   return (

@@ -12,6 +12,7 @@ const rolls = () => import('../sections/rolls/index.js')
 const lists = () => import('../sections/lists/index.js')
 const kit = () => import('../sections/kit/index.js')
 const films = () => import('../sections/films/index.js')
+const orderLink = () => import('../sections/order-link/index.js')
 const house = () => import('../sections/house/index.js')
 
 /** A page of a section, loaded when it is first gone to, with all there is to say. */
@@ -62,4 +63,5 @@ export const pages: Record<PageName, PageComponent> = {
   'run-record': page(runs, (section) => section.RecordPage),
   house: page(house, (section) => section.HousePage),
   pair: page(house, (section) => section.PairPage),
+  'order-link': page(orderLink, (section) => section.OrderLinkPage),
 }

@@ -36,6 +36,7 @@ export const routeTable = [
   { page: 'run-record', path: '/runs/:id/record', section: 'runs' },
   { page: 'house', path: '/house', section: 'house' },
   { page: 'pair', path: '/pair', section: null },
+  { page: 'order-link', path: '/o/:token', section: null },
 ] as const
 
 export type PageName = (typeof routeTable)[number]['page']

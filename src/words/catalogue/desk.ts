@@ -11,6 +11,7 @@ import { kitWords } from './kit.js'
 import { listsWords } from './lists.js'
 import { mixSheetWords } from './mix-sheet.js'
 import { chartWords, contrastWords, indexWords, stripWords, zonesWords } from './negatives.js'
+import { orderLinkWords } from './order-link.js'
 import { paperWords } from './paper.js'
 import { pasteWords } from './paste.js'
 import { planWords } from './plan.js'
@@ -65,4 +66,5 @@ export const deskWords = {
   ...filmsWords,
   ...dryingWords,
   ...kitWords,
+  ...orderLinkWords,
 } as const

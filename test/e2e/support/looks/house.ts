@@ -82,4 +82,30 @@ const pair: Row = {
   },
 }
 
-export const houseRows = { house, pair }
+/** The holder of a link is a stranger to the bench; what the server would say of film is said in its place. */
+const standing =
+  (states: readonly string[]): Look =>
+  async ({ page, go }) => {
+    const sentence = 'It is hanging up to dry.'
+    const rolls = states.map((state, i) => ({ number: `2026-${String(i + 1).padStart(4, '0')}`, state, sentence }))
+    const ready = states.every((state) => state !== 'hung')
+    await page.route('**/api/order-links/**', (route) => route.fulfill({ json: { rolls, ready } }), { times: 1 })
+    await go(LINK)
+    await page.getByText('and nothing else').waitFor()
+  }
+
+const LINK = '/o/a-token-that-nobody-has-been-given'
+
+const orderLink: Row = {
+  empty: { 'an order without rolls': standing([]) },
+  full: {
+    'some under way': standing(['hung', 'sleeved', 'hung']),
+    ready: standing(['sleeved', 'lost']),
+    'handed back': standing(['handed-back']),
+  },
+  away: { 'as it comes': at(LINK, NO_ANSWER) },
+  trouble: { 'a link that shows nothing': at(LINK, 'This link shows nothing') },
+  opened: 'nothing opens and nothing is sent',
+}
+
+export const houseRows = { house, pair, 'order-link': orderLink }

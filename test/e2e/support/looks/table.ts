@@ -76,7 +76,7 @@ export const LOOKS: Readonly<Record<PageName | 'not-found' | 'not-paired', Row>>
 }
 
 /** Rows that are met by a device the server does not know; they need a server without an owner. */
-const STRANGERS: readonly string[] = ['pair', 'not-paired'] satisfies (keyof typeof LOOKS)[]
+const STRANGERS: readonly string[] = ['pair', 'order-link', 'not-paired'] satisfies (keyof typeof LOOKS)[]
 
 /** Every look of a state with its name, for a stranger or for the owner. */
 export function looks(state: State, of: 'owner' | 'stranger'): (readonly [string, Look])[] {

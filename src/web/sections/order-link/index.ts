@@ -1,0 +1,3 @@
+import './order-link.css'
+
+export { OrderLinkPage } from './OrderLinkPage.js'
