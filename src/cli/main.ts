@@ -7,6 +7,7 @@ import { developing } from './program/developing.js'
 import { keeping } from './program/keeping.js'
 import { mixing } from './program/mixing.js'
 import { negatives } from './program/negatives.js'
+import { rolls } from './program/rolls.js'
 import type { Program } from './program/shape.js'
 import { waste } from './program/waste.js'
 
@@ -25,7 +26,7 @@ function program(output: Output, done: (code: number) => void): Command {
       .addHelpText('after', () => `\nExample:\n${examples[name.split(' ')[0] as keyof typeof examples]}`)
 
   const parts: Program = { add, output, done }
-  for (const declare of [developing, negatives, mixing, baths, waste, keeping]) declare(parts)
+  for (const declare of [developing, negatives, mixing, baths, waste, rolls, keeping]) declare(parts)
   root.command('start').description('Starts the program; PORT, HOST and DATA_DIR are taken from the environment.')
   return root
 }

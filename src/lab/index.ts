@@ -1,5 +1,5 @@
 export type { Actor, Context } from './context.js'
-export { benchView, changeSettings, newBench } from './house/bench.js'
+export { benchView, changeSettings, newBench, settleBench } from './house/bench.js'
 export { openDemo, removeDemo } from './house/demo.js'
 export type { Bench, HousePort } from './house/port.js'
 export { today } from './house/today.js'
@@ -37,6 +37,7 @@ export {
 export type { CountedOut, OrderLink, OrdersPort } from './rolls/orders-port.js'
 export type {
   NumberBlock,
+  NumberCounter,
   RollEvent,
   RollRecord,
   RollRevision,
@@ -45,6 +46,8 @@ export type {
   RollsWanted,
 } from './rolls/port.js'
 export { findRolls, getRoll, rollByNumber } from './rolls/queries.js'
+export { importRegister, readRegister, registerTable, rollRegister } from './rolls/register/index.js'
+export { slipOf, stickerRolls } from './rolls/slip.js'
 export { keepView, listViews, removeView, viewOfView } from './rolls/views.js'
 export { abandonRun, addRunEvents } from './runs/events.js'
 export { planRun } from './runs/plan.js'

@@ -1,6 +1,6 @@
 import type { Writable } from 'node:stream'
 import { type Clock, expectOk, type Ids, ok } from '../kernel/index.js'
-import { type Context, newBench, type Store } from '../lab/index.js'
+import { type Context, type Store, settleBench } from '../lab/index.js'
 import type { Config } from './config.js'
 
 /** What the running program holds; every handler is given it. */
@@ -26,11 +26,5 @@ export interface House {
 /** Finds the house's own bench, or makes it on the first day. */
 export async function settle(store: Store, clock: Clock, ids: Ids, zone: string): Promise<string> {
   const context: Context = { actor: { role: 'owner', id: 'owner' }, bench: ids.next(), clock, ids }
-  const settled = await store.write(context, null, async (rooms) => {
-    const own = (await rooms.house.benches()).find((bench) => bench.kind === 'own')
-    if (own !== undefined) return ok(own.id)
-    await rooms.house.addBench({ ...newBench(context.bench, 'own', clock.now(), 'My bench'), zone })
-    return ok(context.bench)
-  })
-  return expectOk(settled)
+  return expectOk(await store.write(context, null, async (rooms) => ok(await settleBench(context, rooms, zone))))
 }

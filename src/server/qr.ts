@@ -1,4 +1,5 @@
 import bwip from 'bwip-js/node'
+import { qrModules } from '../print/index.js'
 
 /** The pairing address as a QR code for the page. */
 export const pairingQr = (address: string): string => bwip.toSVG({ bcid: 'qrcode', text: address, scale: 3 })
@@ -12,18 +13,11 @@ const BORDER = 2
 
 /** The same for a terminal: two rows of modules a line, in half blocks, with the quiet border a reader needs. */
 export function terminalQr(address: string): string {
-  const [raw] = bwip.raw({ bcid: 'qrcode', text: address }) as unknown as {
-    pixs: number[]
-    pixx: number
-    pixy: number
-  }[]
-  if (raw === undefined) throw new Error('The barcode library gave no modules for the pairing address.')
-  const dark = (x: number, y: number) =>
-    x >= 0 && y >= 0 && x < raw.pixx && y < raw.pixy && raw.pixs[y * raw.pixx + x] === 1
+  const { side, dark } = qrModules(address)
   const lines: string[] = []
-  for (let y = -BORDER; y < raw.pixy + BORDER; y += 2) {
+  for (let y = -BORDER; y < side + BORDER; y += 2) {
     let line = ''
-    for (let x = -BORDER; x < raw.pixx + BORDER; x++) line += HALVES[(dark(x, y) ? 1 : 0) + (dark(x, y + 1) ? 2 : 0)]
+    for (let x = -BORDER; x < side + BORDER; x++) line += HALVES[(dark(x, y) ? 1 : 0) + (dark(x, y + 1) ? 2 : 0)]
     lines.push(`${BLACK_ON_WHITE}${line}${RESET}`)
   }
   return lines.join('\n')

@@ -4,6 +4,7 @@ import { openStore } from './index.js'
 import { backupsBehave } from './suite/backups.js'
 import { world } from './suite/house.js'
 import { freshDatabase } from './suite/postgres-server.js'
+import { registersBehave } from './suite/registers.js'
 import { rollsBehave } from './suite/rolls.js'
 import { roomsBehave } from './suite/rooms.js'
 import { runRollsBehave } from './suite/run-rolls.js'
@@ -16,6 +17,7 @@ const open = async () =>
 
 describe('rooms on PostgreSQL', () => roomsBehave(open))
 describe('rolls on PostgreSQL', () => rollsBehave(open))
+describe('registers on PostgreSQL', () => registersBehave(open))
 describe('runs on PostgreSQL', () => runsBehave(open))
 describe('the shelf on PostgreSQL', () => shelfBehaves(open))
 describe('rolls of runs on PostgreSQL', () => runRollsBehave(open))

@@ -8,7 +8,7 @@ import { openSqlite } from './engines/sqlite.js'
 import { newestDataVersion, openStore } from './index.js'
 import { tempFolders } from './suite/folders.js'
 import { furnished, linesOf, world } from './suite/house.js'
-import { buildHolder, startHolder } from './suite/processes.js'
+import { buildProgram, startHolder } from './suite/processes.js'
 
 const folder = tempFolders()
 const at = world(4)
@@ -17,7 +17,7 @@ const openFile = (file: string) => openStore({ kind: 'sqlite', file }, at)
 describe('one process per file', () => {
   let holder = ''
   beforeAll(async () => {
-    holder = await buildHolder()
+    holder = await buildProgram('holder')
   })
   afterAll(() => rmSync(dirname(holder), { recursive: true, force: true }))
 

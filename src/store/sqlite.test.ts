@@ -4,6 +4,7 @@ import { openStore } from './index.js'
 import { backupsBehave } from './suite/backups.js'
 import { tempFolders } from './suite/folders.js'
 import { world } from './suite/house.js'
+import { registersBehave } from './suite/registers.js'
 import { rollsBehave } from './suite/rolls.js'
 import { roomsBehave } from './suite/rooms.js'
 import { runRollsBehave } from './suite/run-rolls.js'
@@ -16,6 +17,7 @@ const open = async () => expectOk(await openStore({ kind: 'sqlite', file: `${fol
 
 describe('rooms on SQLite', () => roomsBehave(open))
 describe('rolls on SQLite', () => rollsBehave(open))
+describe('registers on SQLite', () => registersBehave(open))
 describe('runs on SQLite', () => runsBehave(open))
 describe('the shelf on SQLite', () => shelfBehaves(open))
 describe('rolls of runs on SQLite', () => runRollsBehave(open))

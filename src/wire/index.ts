@@ -15,6 +15,7 @@ import type * as plans from './schemas/plans.js'
 import type * as products from './schemas/products.js'
 import type * as publishing from './schemas/published.js'
 import type * as recipes from './schemas/recipes.js'
+import type * as register from './schemas/register.js'
 import type * as rolls from './schemas/rolls.js'
 import type * as runs from './schemas/runs.js'
 import type * as shelf from './schemas/shelf.js'
@@ -168,3 +169,5 @@ export type MovePortion = z.output<typeof shelf.MovePortion>
 export type Discard = z.output<typeof shelf.Discard>
 export type MeasureContents = z.output<typeof shelf.MeasureContents>
 export type HandOver = z.output<typeof shelf.HandOver>
+export type RollRegister = z.output<typeof register.RollRegister>
+export type ImportedRegister = z.output<typeof register.ImportedRegister>

@@ -1,5 +1,7 @@
 import type { z } from 'zod'
 import { ANYBODY, BENCH, OWNER, type Role } from './roles.js'
+import { routesOfRegister } from './routes-of-register.js'
+import { routesOfRollPaper } from './routes-of-roll-paper.js'
 import { routesOfRolls } from './routes-of-rolls.js'
 import { routesOfRuns } from './routes-of-runs.js'
 import { routesOfShelf } from './routes-of-shelf.js'
@@ -23,7 +25,7 @@ export interface Route {
   /** Media type of a body that is a file and comes in as a stream. */
   readonly bodyFile?: 'application/x-ndjson'
   /** Schema of the JSON answer, or the media type of another kind of answer. */
-  readonly answer: z.ZodType | 'application/pdf' | 'application/x-ndjson' | 'text/event-stream'
+  readonly answer: z.ZodType | 'application/pdf' | 'text/csv' | 'application/x-ndjson' | 'text/event-stream'
   readonly bodyLimit?: number
 }
 
@@ -178,6 +180,8 @@ export const routes = routesOf({
   ...routesOfRuns,
   ...routesOfRolls,
   ...routesOfShelf,
+  ...routesOfRollPaper,
+  ...routesOfRegister,
 
   getBench: {
     ...read,

@@ -1,48 +1,14 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { expectOk, registry, SetClock } from '../../src/kernel/index.js'
-import { open } from '../../src/server/index.js'
+import { describe, expect, it } from 'vitest'
+import { registry } from '../../src/kernel/index.js'
 import { listeningFile } from '../../src/store/index.js'
-import { NOON, time } from '../support/bench.js'
+import { time } from '../support/bench.js'
 import { command } from '../support/commands.js'
-import { tempFolders } from '../support/folders.js'
-import { type Served, servedBy } from '../support/server.js'
+import { dataFolders } from '../support/program.js'
+import type { Served } from '../support/server.js'
 
-const newFolder = tempFolders()
-let folder: string
-beforeEach(() => {
-  folder = newFolder()
-  vi.stubEnv('DATA_DIR', folder)
-  vi.stubEnv('DATABASE_URL', undefined)
-})
-const running: (() => Promise<void>)[] = []
-afterEach(async () => {
-  for (const stop of running.splice(0)) await stop()
-  vi.unstubAllEnvs()
-})
-
-/** The program, running on the test's data folder. */
-async function start(): Promise<Served & { stop(): Promise<void> }> {
-  const clock = new SetClock(NOON)
-  const config = {
-    host: '127.0.0.1',
-    port: 0,
-    database: { kind: 'sqlite', file: join(folder, 'wetside.db') },
-    loopbackIsOwner: true,
-    extraHosts: [],
-  } as const
-  const { app, house } = expectOk(await open(config, clock))
-  let stopped = false
-  const stop = async () => {
-    if (stopped) return
-    stopped = true
-    await app.close()
-    await house.store.close()
-  }
-  running.push(stop)
-  return { ...servedBy(app, house, clock), stop }
-}
+const { folder, start } = dataFolders()
 
 const keep = (served: Served, ...times: object[]) =>
   served.ask({ method: 'POST', url: '/api/times', body: { times: times.map((one) => time(one)) } })
@@ -82,7 +48,7 @@ describe('a stored time', () => {
 })
 
 describe('backup and restore', () => {
-  const file = () => join(folder, 'bench.backup.ndjson')
+  const file = () => join(folder(), 'bench.backup.ndjson')
   const rows = () => readFileSync(file(), 'utf8').trimEnd().split('\n').slice(1, -1)
 
   it('go through the running program and without it alike', async () => {
@@ -117,15 +83,15 @@ describe('backup and restore', () => {
   })
 
   it('leave no half file where the backup cannot be written', async () => {
-    await command(['backup', join(folder, 'nowhere', 'x')])
-    expect(existsSync(join(folder, 'nowhere'))).toBe(false)
+    await command(['backup', join(folder(), 'nowhere', 'x')])
+    expect(existsSync(join(folder(), 'nowhere'))).toBe(false)
   })
 })
 
 describe('data that another process holds', () => {
   it('is left alone when the program that holds it says nothing of where it listens', async () => {
     await start()
-    writeFileSync(listeningFile(folder), 'http://127.0.0.1:1\n')
+    writeFileSync(listeningFile(folder()), 'http://127.0.0.1:1\n')
     const { code, err } = await asked('--stored', 'x')
     expect(code).toBe(registry['house.data-unreachable'].exit)
     expect(err.join(' ')).toContain('http://127.0.0.1:1')

@@ -19,7 +19,7 @@ afterEach(() => vi.unstubAllEnvs())
 function placed(example: string) {
   const { program, argv, input, printed } = exampleParts(example)
   const inFolder = (text: string) =>
-    text.replaceAll(/(?<!\S)bench\.backup\.ndjson/g, join(folder, 'bench.backup.ndjson'))
+    text.replaceAll(/(?<!\S)bench\.(?:backup\.ndjson|rolls\.csv)/g, (name) => join(folder, name))
   return { program, argv: argv.map(inFolder), input, printed: printed.map(inFolder) }
 }
 

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto'
 import { ask, sendOk } from './asking.js'
 import { type Data, rows } from './data.js'
 import type { Driver } from './drivers.js'
@@ -14,6 +15,29 @@ const takeIn = (film: string) => ({ rolls: Array.from({ length: AT_ONCE }, () =>
 const order = (person: string) => ({ person, counted_in: 2 })
 const film = (name: string) => ({ name, process: 'black-and-white' })
 const vessel = (name: string) => ({ kind: 'graduate', name, holds_ml: 100, marked_every_ml: 1 })
+
+let imported = 0
+/** A register of rolls that nobody else has, each with a step. */
+function registerOf(film: string) {
+  const at = '2026-02-01T08:00:00.000Z'
+  const rolls = Array.from({ length: AT_ONCE }, () => {
+    const n = ++imported
+    const step = { id: randomUUID(), at, by: 'owner', state: 'hung', hook: '4', reason: '' }
+    return {
+      id: randomUUID(),
+      number: `old-${n}`,
+      year: 1999,
+      n,
+      twin: null,
+      order_id: null,
+      taken_in_at: at,
+      taken_in_by: 'owner',
+      statement: statement(film),
+      steps: [{ ...step, run_id: null, batch_id: null, retracts: null }],
+    }
+  })
+  return { register: 'rolls', version: 1, pattern: null, counters: [], films: [], orders: [], rolls }
+}
 
 const freshRolls = (url: string) => async () =>
   (await sendOk<Rolls>(url, ask('POST', '/api/rolls', takeIn(newMarker())))).rolls.map(({ id }) => id)
@@ -150,6 +174,20 @@ export const rollDrivers = {
     state: (data) => {
       const patterns = rows(data, 'number_patterns', {}).map((row) => String(row['pattern']))
       return patterns.every((pattern) => /^\{year\}-\{n[456]\}$/.test(pattern)) ? [] : [`pattern ${patterns.join()}`]
+    },
+  },
+  importRegister: {
+    lanes: LANES,
+    keyed: true,
+    prepare: async () => () => {
+      const name = newMarker()
+      return ask('POST', '/api/rolls/register', { text: JSON.stringify(registerOf(name)) }, name)
+    },
+    // The rolls, each with its step, or nothing.
+    effects: (data, { marker }) => {
+      const found = rows(data, 'rolls', { film_key: marker, state: 'hung' })
+      const steps = found.flatMap((row) => rows(data, 'roll_events', { roll_id: row['id'] as string }))
+      return found.length === steps.length ? found.length / AT_ONCE : 0.5
     },
   },
   keepView: keeping('/api/roll-views', (name) => ({ name, look: { words: 'x' } })),

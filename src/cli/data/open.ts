@@ -7,6 +7,8 @@ import type { Store } from '../../lab/index.js'
 import { listeningFile, openStore, readDatabase } from '../../store/index.js'
 
 export const clock: Clock = { now: () => Date.now() }
+/** The zone this device keeps. */
+export const zoneHere = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC'
 export const ids = idsFrom(clock, { bytes: (count) => webcrypto.getRandomValues(new Uint8Array(count)) })
 
 /** The data itself, or the running program that holds it. */

@@ -15,6 +15,14 @@ export const newBench = (id: string, kind: Bench['kind'], at: Instant, name: str
   createdAt: at,
 })
 
+/** The house's own bench; made where there is none yet. Gives its id. */
+export async function settleBench(context: Context, rooms: Rooms, zone: string): Promise<string> {
+  const own = (await rooms.house.benches()).find((bench) => bench.kind === 'own')
+  if (own !== undefined) return own.id
+  await rooms.house.addBench({ ...newBench(context.bench, 'own', context.clock.now(), 'My bench'), zone })
+  return context.bench
+}
+
 export async function benchView(context: Context, rooms: Rooms): Promise<BenchView> {
   const benches = await rooms.house.benches()
   const bench = benches.find((candidate) => candidate.id === context.bench)

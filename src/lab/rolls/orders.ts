@@ -125,6 +125,12 @@ export async function revokeOrderLink(context: Context, rooms: Rooms, linkId: st
   return getOrder(rooms, link.orderId)
 }
 
+/** The link of a token's hash, while it is neither withdrawn nor out of date. */
+export async function liveLink(context: Context, rooms: Rooms, tokenHash: string): Promise<OrderLink | null> {
+  const link = await rooms.orders.linkByHash(tokenHash)
+  return link !== null && link.revokedAt === null && link.expiresAt > context.clock.now() ? link : null
+}
+
 /** How far rolls are, in words: all that a link shows. One that is unknown, expired or revoked shows nothing. */
 export async function orderStanding(
   context: Context,
@@ -132,9 +138,8 @@ export async function orderStanding(
   tokenHash: string,
   say: (state: RollState) => string,
 ): Promise<Result<OrderStanding>> {
-  const link = await rooms.orders.linkByHash(tokenHash)
-  const live = link !== null && link.revokedAt === null && link.expiresAt > context.clock.now()
-  const order = live ? await commands.standing(rooms, link.orderId) : null
+  const link = await liveLink(context, rooms, tokenHash)
+  const order = link === null ? null : await commands.standing(rooms, link.orderId)
   if (order === null || !order.ok) return failed(problem('order.link-dead', {}))
   const rolls = await rooms.rolls.ofOrders([order.value.id])
   return ok({

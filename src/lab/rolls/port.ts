@@ -65,6 +65,13 @@ export interface NumberBlock {
   readonly reservedAt: Instant
 }
 
+/** How far a kind of numbers was given in a year; the year is 0 where numbers have none. */
+export interface NumberCounter {
+  readonly kind: 'roll' | 'twin'
+  readonly year: number
+  readonly last: number
+}
+
 export interface RollsWanted extends Omit<RollSearch, 'taken_in_from' | 'taken_in_to'> {
   readonly takenInFrom: Instant | null
   readonly takenInBefore: Instant | null
@@ -75,7 +82,11 @@ export interface RollsWanted extends Omit<RollSearch, 'taken_in_from' | 'taken_i
 
 export interface RollsPort {
   /** The next `count` numbers of a year, never given twice: the first of them. */
-  nextNumbers(kind: 'roll' | 'twin' | 'lot', year: number, count: number): Promise<number>
+  nextNumbers(kind: NumberCounter['kind'] | 'lot', year: number, count: number): Promise<number>
+  /** The last number of rolls that was given, a kind and a year; by kind, then year. */
+  counters(): Promise<NumberCounter[]>
+  /** No number up to this one is given from now on. */
+  raiseCounter(kind: NumberCounter['kind'], year: number, last: number): Promise<void>
   pattern(): Promise<string | null>
   setPattern(pattern: string): Promise<void>
   addBlock(block: NumberBlock): Promise<void>
@@ -83,6 +94,8 @@ export interface RollsPort {
   /** Adds a roll with its first revision; `taken` when its number is. */
   add(roll: RollRecord): Promise<'added' | 'taken'>
   roll(id: string): Promise<RollRecord | null>
+  /** Every roll, by number. */
+  all(): Promise<RollRecord[]>
   byNumber(number: string): Promise<RollRecord | null>
   /** These rolls, their rows held until the transaction ends, in the order asked for; those not there are left out. */
   hold(ids: readonly string[]): Promise<RollRecord[]>

@@ -1,4 +1,4 @@
-import type { Day, PartialDay } from '../../kernel/index.js'
+import { type Day, nameKey, type PartialDay } from '../../kernel/index.js'
 import type { FilmFormat } from '../../science/index.js'
 
 /** The chemistry that film is made for. */
@@ -36,4 +36,13 @@ export interface TakenRoll {
 export interface Known {
   readonly today: Day
   readonly processOf: (film: string) => TakenProcess | undefined
+}
+
+/** What is known on a day at a bench that keeps these films; capitals do not matter in a film's name. */
+export function knownOf(
+  today: Day,
+  films: readonly { readonly name: string; readonly process: TakenProcess }[],
+): Known {
+  const byName = new Map(films.map(({ name, process }) => [nameKey(name), process]))
+  return { today, processOf: (film) => byName.get(nameKey(film)) }
 }

@@ -4,6 +4,8 @@ import { houseHandlers } from './house.js'
 import { kitHandlers } from './kit.js'
 import { peopleHandlers } from './people.js'
 import { recipesHandlers } from './recipes.js'
+import { registerHandlers } from './register.js'
+import { rollPaperHandlers } from './roll-paper.js'
 import { rollsHandlers } from './rolls.js'
 import { runsHandlers } from './runs.js'
 import { shelfHandlers } from './shelf.js'
@@ -17,6 +19,8 @@ export const handlers: Handlers<RouteName> = {
   ...runsHandlers,
   ...rollsHandlers,
   ...shelfHandlers,
+  ...rollPaperHandlers,
+  ...registerHandlers,
   ...houseHandlers,
   ...peopleHandlers,
 }

@@ -1,4 +1,4 @@
-import type { RollRecord, RollsPort } from '../../lab/index.js'
+import type { NumberCounter, RollRecord, RollsPort } from '../../lab/index.js'
 import type { Db } from '../schema.js'
 import { findRolls } from './rolls-found.js'
 import {
@@ -25,6 +25,7 @@ export function rollsRoom(db: Db, bench: string): RollsPort {
       const row = await rolls().where('id', '=', id).executeTakeFirst()
       return row ? rollRecord(row) : null
     },
+    all: async () => (await inOrder(rolls())).map(rollRecord),
     async byNumber(number) {
       const row = await rolls().where('number', '=', number).executeTakeFirst()
       return row ? rollRecord(row) : null
@@ -37,7 +38,10 @@ export function rollsRoom(db: Db, bench: string): RollsPort {
   }
 }
 
-type Numbers = Pick<RollsPort, 'nextNumbers' | 'pattern' | 'setPattern' | 'addBlock' | 'block'>
+type Numbers = Pick<
+  RollsPort,
+  'nextNumbers' | 'counters' | 'raiseCounter' | 'pattern' | 'setPattern' | 'addBlock' | 'block'
+>
 
 function numbersOf(db: Db, bench: string): Numbers {
   return {
@@ -54,6 +58,25 @@ function numbersOf(db: Db, bench: string): Numbers {
         .returning('last')
         .executeTakeFirstOrThrow()
       return last - count + 1
+    },
+    counters: () =>
+      db
+        .selectFrom('number_counters')
+        .select(['kind', 'year', 'last'])
+        .where('bench_id', '=', bench)
+        .where('kind', 'in', ['roll', 'twin'])
+        .$narrowType<{ kind: NumberCounter['kind'] }>()
+        .orderBy('kind')
+        .orderBy('year')
+        .execute(),
+    async raiseCounter(kind, year, last) {
+      await db
+        .insertInto('number_counters')
+        .values({ bench_id: bench, kind, year, last })
+        .onConflict((conflict) =>
+          conflict.columns(['bench_id', 'kind', 'year']).doUpdateSet({ last }).where('number_counters.last', '<', last),
+        )
+        .execute()
     },
     async pattern() {
       const row = await db.selectFrom('number_patterns').selectAll().where('bench_id', '=', bench).executeTakeFirst()

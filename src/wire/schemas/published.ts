@@ -4,6 +4,9 @@ import { Duration, Name, Temperature } from './common.js'
 import { formulas } from './formulas.js'
 import { mixing } from './mixing.js'
 import { negatives } from './negatives.js'
+import { OrderRecords } from './orders.js'
+import { ImportedRegister, RollRegister } from './register.js'
+import { RollBatch, RollRecord, RollRecords, RollSummaries, TakeInRolls } from './rolls.js'
 import { PastedReading, TimeAnswer, TimeStatement, WarningBody } from './times.js'
 import { waste } from './waste.js'
 
@@ -85,4 +88,12 @@ export const published = {
   ...mixing,
   ...formulas,
   ...waste,
+  'take-in-question': TakeInRolls,
+  'take-in-answer': RollRecords,
+  'roll-answer': RollRecord,
+  'found-rolls': RollSummaries,
+  'moved-rolls': RollBatch,
+  orders: OrderRecords,
+  'roll-register': RollRegister,
+  'imported-register': ImportedRegister,
 }

@@ -175,7 +175,8 @@ export const ChangeRolls = z
 /** What a change of many did; its id takes it back. */
 export const RollBatch = z.object({ batch_id: Id, rolls: z.array(RollSummary) }).meta({ id: 'RollBatch' })
 
-export const ByNumber = z.strictObject({ number: Text(60).trim().min(1) })
+/** As typed, or the address that a sticker's code holds. */
+export const ByNumber = z.strictObject({ number: Text(300).trim().min(1) })
 export const ReserveNumbers = z.strictObject({ count: z.int().min(1).max(200) }).meta({ id: 'ReserveNumbers' })
 export const NumberBlock = z
   .object({ block_id: Id, first: z.int(), last: z.int(), numbers: z.array(z.string()) })

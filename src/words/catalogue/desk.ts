@@ -16,6 +16,8 @@ import { paperWords } from './paper.js'
 import { pasteWords } from './paste.js'
 import { planWords } from './plan.js'
 import { cardWords, graphWords } from './print.js'
+import { rollLinesWords } from './roll-lines.js'
+import { rollPaperWords } from './roll-paper.js'
 import { rollsWords } from './rolls.js'
 import { rollsPagesWords } from './rolls-pages.js'
 import { benchSheetWords, runRecordWords } from './run-paper.js'
@@ -66,5 +68,7 @@ export const deskWords = {
   ...filmsWords,
   ...dryingWords,
   ...kitWords,
+  ...rollPaperWords,
+  ...rollLinesWords,
   ...orderLinkWords,
 } as const

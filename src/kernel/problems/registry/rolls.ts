@@ -38,6 +38,10 @@ export const rollsProblems = {
     'rolls#wrong-process',
     'Chromogenic film goes through colour negative chemistry, also where it is black-and-white. Say colour negative.',
   ),
+  'roll.lines-wrong': unusable(
+    'rolls#taking-in',
+    'Nothing was taken in: {count} of the lines cannot be right. The first: {first}',
+  ),
   'roll.ended': registered(
     409,
     65,
@@ -81,6 +85,18 @@ export const rollsProblems = {
     'rolls#orders',
     '{counted} rolls were counted and {expected} should be here. Nothing is handed back: count again, and look for the stickers.',
   ),
+  'order.not-all-taken-in': registered(
+    409,
+    65,
+    'rolls#orders',
+    '{counted} rolls were counted when they were handed over and {taken} are taken in. Take in what is missing, or correct the count; then there is a slip.',
+  ),
+  'order.no-stickers': registered(
+    404,
+    66,
+    'rolls#numbers',
+    'Stickers are printed for rolls: name an order that has some, or the rolls.',
+  ),
   'order.not-developed': registered(409, 65, 'rolls#orders', 'Roll {number} is only {state}: the order is not done.'),
   'order.counted-before': registered(409, 65, 'rolls#orders', 'This order was counted out before.'),
   'order.link-dead': registered(
@@ -93,6 +109,17 @@ export const rollsProblems = {
   'film.contrast-needs-strips': unusable(
     'rolls#films',
     'A tolerance in contrast needs a law of contrast in time: add strips of {name}, or say it in per cent.',
+  ),
+  // The register as a whole
+  'register.unreadable': unusable(
+    'rolls#export-and-import',
+    'This register cannot be taken in. Look at {where}: {reason}. Nothing was taken in.',
+  ),
+  'register.number-taken': registered(
+    409,
+    65,
+    'rolls#export-and-import',
+    'Another roll here has the number {number}. Nothing was taken in: take the register in on a bench of its own.',
   ),
   // Tanks, reels, graduates
   'vessel.said-twice': unusable('rolls#kit', '{name} says twice how much covers the same number of reels.'),

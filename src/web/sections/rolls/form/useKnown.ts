@@ -1,6 +1,5 @@
 import { useQuery } from '@tanstack/react-query'
-import { nameKey } from '../../../../kernel/index.js'
-import type { Known } from '../../../../planning/index.js'
+import { type Known, knownOf } from '../../../../planning/index.js'
 import { listFilms } from '../../../shared/api/index.js'
 import { useTodayHere } from '../today.js'
 
@@ -10,8 +9,7 @@ export function useKnown(): Known & { films: readonly string[] } {
   const films = useQuery({ queryKey: ['rolls', 'films'], queryFn: listFilms }).data?.films ?? []
   const standing = films.filter(({ removed }) => !removed)
   return {
-    today,
+    ...knownOf(today, standing),
     films: standing.map(({ name }) => name),
-    processOf: (film) => standing.find(({ name }) => nameKey(name) === nameKey(film))?.process,
   }
 }
