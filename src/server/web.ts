@@ -19,8 +19,9 @@ export async function registerWeb(app: FastifyInstance, house: House): Promise<v
   app.setNotFoundHandler((request, reply) => {
     // Only the path counts: a page may be asked for with a decimal in its query, such as ?at=21.6.
     const path = request.url.split('?')[0] ?? ''
-    const isPage =
-      request.method === 'GET' && !path.startsWith('/api') && !path.startsWith('/assets/') && !/\.\w+$/.test(path)
+    // A roll's number may have a full stop in it; every other page's address that has one is a file's.
+    const isFile = /\.\w+$/.test(path) && !path.startsWith('/r/')
+    const isPage = request.method === 'GET' && !path.startsWith('/api') && !path.startsWith('/assets/') && !isFile
     if (folder === null || !isPage)
       return sendProblem(reply, problem('request.no-such-route', { path: request.url.slice(0, 200) }))
     return reply.header('cache-control', 'no-cache').sendFile('index.html', folder)

@@ -80,6 +80,31 @@ describe('what a slip says', () => {
   })
 })
 
+describe('letters that paper has no type for', () => {
+  const said = /Boxes stand for letters/
+  const sheet = (film: string) => {
+    const [page] = stickerPages(
+      { rolls: [roll(1, { film })], base: 'http://a', paper: 'A4', used: 0, printedAt: 0 },
+      fonts,
+    )
+    return page?.blocks
+      .flatMap(linesOf)
+      .map(({ text }) => text)
+      .join(' ')
+  }
+
+  it.each(['пленка', '現像', 'שלום'])('are owned to: %s', (name) => {
+    expect(textOf(slip({ order: { ...ORDER, person: name } }))).toMatch(said)
+    expect(textOf(slip({ order: { ...ORDER, rolls: [roll(1, { film: name })] } }))).toMatch(said)
+    expect(sheet(name)).toMatch(said)
+  })
+
+  it('are not spoken of where there are none', () => {
+    expect(textOf(slip({ order: { ...ORDER, person: 'Zoë Łuczak–Ðorđević' } }))).not.toMatch(said)
+    expect(sheet('Übersicht 100')).not.toMatch(said)
+  })
+})
+
 describe.each(papers)('stickers on %s', (paper) => {
   const pages = (list: readonly PaperRoll[], used = 0) =>
     stickerPages({ rolls: list, base: 'http://192.168.1.20:4717', paper, used, printedAt: 0 }, fonts)

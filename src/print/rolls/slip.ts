@@ -37,6 +37,7 @@ export function slipPages(input: SlipInput, fonts: Fonts): Pages {
       gap(8),
       ...rollTables(fonts, order.rolls, whole, w),
       ...facts.map(([label, words]) => factPiece(fonts, label, words, whole)),
+      ...boxesNote(input, fonts, whole, w),
       gap(6),
       ...(link === null
         ? []
@@ -50,6 +51,14 @@ export function slipPages(input: SlipInput, fonts: Fonts): Pages {
       pageOf: (page, pages) => say('sheet.page', { page, pages }, w),
     },
   )
+}
+
+/** Where a name has letters that paper cannot set, it says so: a box must not be taken for what was written. */
+function boxesNote({ order, bench }: SlipInput, fonts: Fonts, column: Column, w: Writer): Piece[] {
+  const said = [bench.name, order.person, order.deposit, order.agreed_on_loss]
+  const names = [...said, ...order.rolls.flatMap(({ film, number }) => [film, number])]
+  if (!names.some((name) => fonts.lacks(name, 'text'))) return []
+  return [gap(6), text(fonts, 'P', say('paper.boxes', {}, w), BODY, column)]
 }
 
 /** A day that is kept as text, as days are written. */

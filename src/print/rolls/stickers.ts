@@ -35,6 +35,7 @@ export function stickerPages({ rolls, base, paper, used }: StickersInput, fonts:
   ])
   // A pair stands side by side: it begins at an even place.
   const first = Math.ceil(used / 2) * 2
+  const boxes = rolls.some(({ film, number }) => fonts.lacks(film, 'text') || fonts.lacks(number, 'strong'))
   const count = Math.max(1, Math.ceil((first + stickers.length) / PLACES))
   const pages = Array.from({ length: count }, (_, sheet): Page => {
     const blocks = stickers.flatMap((sticker, i) => {
@@ -42,9 +43,24 @@ export function stickerPages({ rolls, base, paper, used }: StickersInput, fonts:
       return place < 0 || place >= PLACES ? [] : stickerBlocks(fonts, sticker, base, placeOf(paper, place))
     })
     const { width, height } = PAPERS[paper]
-    return { title: say('sticker.title', {}, 'metric'), width, height, margin: GRIDS[paper].left, blocks }
+    const note = boxes && sheet === 0 ? [boxesNote(fonts, paper)] : []
+    return {
+      title: say('sticker.title', {}, 'metric'),
+      width,
+      height,
+      margin: GRIDS[paper].left,
+      blocks: [...note, ...blocks],
+    }
   })
   return pages as unknown as Pages
+}
+
+/** In the margin above the first row: that a box on a sticker stands for a letter. */
+function boxesNote(fonts: Fonts, paper: PaperName): Block {
+  const { left, top, width, columns } = GRIDS[paper]
+  const said = broken(fonts, say('paper.boxes', {}, 'metric'), { size: SMALL }, columns * width - 2 * EDGE, 2)
+  const lines = said.map((part, i) => line(part, left + EDGE, top - (said.length - i) * SMALL * 1.3, { size: SMALL }))
+  return { kind: 'words', role: 'P', lines }
 }
 
 function placeOf(paper: PaperName, place: number): { x: number; y: number; width: number; height: number } {

@@ -74,6 +74,16 @@ export class Fonts {
     return { runs: known.runs.map((run) => ({ ...run, offset: run.offset * scale })), width: known.width * scale }
   }
 
+  /** Whether some letter of a text is in none of the fonts, so that it is set as a box. */
+  lacks(text: string, face: Face): boolean {
+    return [...text.normalize('NFC')].some((letter) => !/\s/.test(letter) && this.#fontOf(letter, face) === undefined)
+  }
+
+  #fontOf(letter: string, face: Face): FontName | undefined {
+    const code = letter.codePointAt(0) ?? 0
+    return SUBSETS.map((subset): FontName => `${face}.${subset}`).find((name) => this.#has.get(name)?.(code))
+  }
+
   #part(text: string, face: Face): { runs: Run[]; width: number } {
     const runs: Run[] = []
     let offset = 0
@@ -96,9 +106,7 @@ export class Fonts {
   #stretches(text: string, face: Face): { font: FontName; text: string }[] {
     const stretches: { font: FontName; text: string }[] = []
     for (const letter of text) {
-      const code = letter.codePointAt(0) ?? 0
-      const names = SUBSETS.map((subset): FontName => `${face}.${subset}`)
-      const font = names.find((name) => this.#has.get(name)?.(code)) ?? `${face}.latin`
+      const font = this.#fontOf(letter, face) ?? `${face}.latin`
       const last = stretches.at(-1)
       if (last?.font === font) last.text += letter
       else stretches.push({ font, text: letter })

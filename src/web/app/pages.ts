@@ -43,6 +43,7 @@ export const pages: Record<PageName, PageComponent> = {
   'rolls-many': page(rolls, (section) => section.ManyPage),
   orders: page(rolls, (section) => section.OrdersPage),
   order: page(rolls, (section) => section.OrderPage),
+  'roll-code': page(rolls, (section) => section.CodePage),
   roll: page(rolls, (section) => section.RollPage),
   'roll-edit': page(rolls, (section) => section.EditRollPage),
   kit: page(kit, (section) => section.KitPage),

@@ -6,6 +6,7 @@ export const routeTable = [
   { page: 'rolls-many', path: '/rolls/several', section: 'rolls' },
   { page: 'orders', path: '/rolls/orders', section: 'rolls' },
   { page: 'order', path: '/rolls/orders/:id', section: 'rolls' },
+  { page: 'roll-code', path: '/r/:number', section: 'rolls' },
   { page: 'roll', path: '/rolls/:id', section: 'rolls' },
   { page: 'roll-edit', path: '/rolls/:id/edit', section: 'rolls' },
   { page: 'shelf', path: '/shelf', section: 'shelf' },

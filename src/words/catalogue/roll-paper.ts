@@ -48,6 +48,8 @@ export const rollPaperWords = {
   'slip.code': (_: object) => 'QR code with the private address',
   'slip.sign.person': (_: object) => 'Handed over',
   'slip.sign.bench': (_: object) => 'Taken in',
+  'paper.boxes': (_: object) =>
+    'Boxes stand for letters that this paper has no type for. The name as it was written is on the screen; write it here by hand where it matters.',
   'sticker.title': (_: object) => 'Paired stickers',
   'sticker.code': (p: { number: string }) => `QR code of roll ${p.number}`,
   'sticker.twin': (p: { twin: number }) => `Twin ${p.twin}`,

@@ -93,6 +93,7 @@ export const rollsPagesWords = {
   'roll.event-back': (_: object) => 'taken back',
   'roll.correction': (p: { changes: readonly string[] }) =>
     p.changes.length === 0 ? 'kept again without a change' : `corrected: ${p.changes.join('; ')}`,
+  'roll.code': (p: { number: string }) => `Roll ${p.number}`,
   'roll.twin': (p: { twin: number }) => `Twin check ${p.twin}: one sticker on the roll, the other on the slip.`,
 
   'orders.none': (_: object) => 'No order is on the bench.',

@@ -597,6 +597,21 @@ export type FilmRecords = {
   films: FilmRecord[]
 }
 
+export type FilmStatement = {
+  name: string
+  process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+  tolerance: FilmTolerance
+  strips?: Array<{
+    time_s: number
+    contrast: number
+  }>
+  fixing: 'ordinary' | 'fast-using'
+  remarks: Array<'found' | 'expired' | 'infrared' | 'carbon-backing' | 'chromogenic'>
+  drying_s: number | null
+  keeping: string
+  note: string
+}
+
 export type FilmStatementInput = {
   name: string
   process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
@@ -693,6 +708,18 @@ export type Id = string
 
 /** UUID version 7. */
 export type IdInput = string
+
+export type ImportedRegister = {
+  rolls: number
+  orders: number
+  films: number
+  there: number
+}
+
+/** The text of an exported file, CSV or JSON. */
+export type ImportRegisterInput = {
+  text: string
+}
 
 /** UTC, ISO 8601, milliseconds. */
 export type Instant = string
@@ -955,6 +982,16 @@ export type OrderStanding = {
     sentence: string
   }>
   ready: boolean
+}
+
+export type OrderStatement = {
+  person: string
+  contact: string
+  counted_in: number
+  due: LocalDate | null
+  deposit: string
+  agreed_on_loss: string
+  note: string
 }
 
 export type OrderStatementInput = {
@@ -1375,6 +1412,66 @@ export type RollRecords = {
   rolls: RollRecord[]
 }
 
+export type RollRegister = {
+  register: 'rolls'
+  version: 1
+  pattern: string | null
+  counters: Array<{
+    kind: 'roll' | 'twin'
+    year: number
+    last: number
+  }>
+  films: Array<{
+    id: Id
+    saved_at: Instant
+    saved_by: string
+    statement: FilmStatement
+  }>
+  orders: Array<{
+    id: Id
+    saved_at: Instant
+    saved_by: string
+    statement: OrderStatement
+    counted_out: {
+      count: number
+      at: Instant
+      by: string
+    } | null
+  }>
+  rolls: Array<{
+    id: Id
+    number: string
+    year: number
+    n: number
+    twin: number | null
+    order_id: Id | null
+    taken_in_at: Instant
+    taken_in_by: string
+    statement: RollStatement
+    steps: Array<{
+      id: Id
+      at: Instant
+      by: string
+      state:
+        | 'taken-in'
+        | 'loaded'
+        | 'developed'
+        | 'hung'
+        | 'sleeved'
+        | 'scanned'
+        | 'handed-back'
+        | 'lost'
+        | 'ruined'
+        | null
+      run_id: Id | null
+      hook: string
+      reason: string
+      batch_id: Id | null
+      retracts: Id | null
+    }>
+  }>
+}
+
 export type RollRevision = {
   revision: number
   at: Instant
@@ -1428,6 +1525,22 @@ export type RollSearchInput = {
   taken_in_from?: LocalDateInput | null
   taken_in_to?: LocalDateInput | null
   order_id?: IdInput | null
+}
+
+export type RollStatement = {
+  film: string
+  process: 'black-and-white' | 'colour-negative' | 'colour-reversal'
+  format: '110' | '120' | '127' | '135' | '220' | '4x5' | '5x7' | '8x10' | '11x14' | '9x12cm' | '13x18cm'
+  frames: number | null
+  sheets: number
+  whose: string | null
+  exposure_index: number | null
+  treatment: Treatment
+  exposed: PartialDate | null
+  expired_since: PartialDate | null
+  remarks: Array<'found' | 'expired' | 'infrared' | 'carbon-backing' | 'chromogenic'>
+  due: LocalDate | null
+  note: string
 }
 
 export type RollStatementInput = {
@@ -2720,6 +2833,18 @@ export type LotByCodeQuery = {
   code: string
 }
 
+export type RollStickersQuery = {
+  paper?: 'A4' | 'Letter'
+  order_id?: IdInput
+  roll_ids?: string
+  used?: number
+}
+
+export type OrderSlipQuery = {
+  paper?: 'A4' | 'Letter'
+  token?: string
+}
+
 export type OpenDemoBody = Record<string, never>
 
 export type RemoveDemoBody = Record<string, never>
@@ -3069,6 +3194,23 @@ export const washFromBottle = (body: ShelfWashInput) => send<ShelfWashAnswer>('P
 
 /** What a run took of its baths, by the prices on their packages. */
 export const costOfRun = (id: string) => send<RunCost>('GET', `/api/runs/${encodeURIComponent(id)}/cost`)
+
+/** Where to open: Paired stickers to print: two a roll, one for the roll and one for its envelope. */
+export const rollStickersAddress = (query: RollStickersQuery = {}): string => address('/api/rolls/stickers.pdf', query)
+
+/** Where to open: The slip of an order to print; with the token of a link that stands, with its code. */
+export const orderSlipAddress = (id: string, query: OrderSlipQuery = {}): string =>
+  address(`/api/orders/${encodeURIComponent(id)}/slip.pdf`, query)
+
+/** The whole register of rolls: their ways, orders and films. */
+export const exportRegister = () => send<RollRegister>('GET', '/api/rolls/register')
+
+/** Takes an exported register in, all of it or nothing; what is there already stays. */
+export const importRegister = (body: ImportRegisterInput) =>
+  send<ImportedRegister>('POST', '/api/rolls/register', { body })
+
+/** Where to open: The same as a table (RFC 4180). */
+export const exportRegisterTableAddress = (): string => address('/api/rolls/register.csv')
 
 /** The bench, its settings and who is asking. */
 export const getBench = () => send<BenchView>('GET', '/api/bench')

@@ -141,6 +141,20 @@ const roll: Row = {
   },
 }
 
+/** Where the code on a sticker leads: nowhere for a number that no roll has, else at once to the roll's page. */
+const rollCode: Row = {
+  empty: { 'a number that no roll has': at('/r/1999-0001', /There is no roll 1999-0001/) },
+  full: {
+    'on to the roll': async ({ page, go }) => {
+      await go('/r/2026-0001')
+      await sees(page, 'What happened to it')
+    },
+  },
+  away: { 'as it comes': at('/r/2026-0001', NO_ANSWER) },
+  trouble: 'a number that no roll has is all that can go wrong; it stands under empty',
+  opened: 'it leads on by itself, and nothing opens',
+}
+
 const rollEdit: Row = {
   empty: { 'none of this name': nobody('/rolls/:roll/edit') },
   full: { 'as it comes': at('/rolls/:roll/edit', /^Correct roll/) },
@@ -199,6 +213,7 @@ export const rollsRows = {
   'roll-new': rollNew,
   'rolls-many': rollsMany,
   roll,
+  'roll-code': rollCode,
   'roll-edit': rollEdit,
   orders,
   order,

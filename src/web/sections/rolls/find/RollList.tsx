@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { say } from '../../../../words/index.js'
 import type { RollSummary } from '../../../shared/api/index.js'
 import { Button, useWriter } from '../../../shared/ui/index.js'
+import { StickersLink } from '../paper/PaperLink.js'
 import { ChangeForm } from '../steps/ChangeForm.js'
 import { StepForm } from '../steps/StepForm.js'
 import { RollRow } from './RollRow.js'
@@ -57,6 +58,7 @@ function Chosen({ rolls, clear }: { rolls: readonly RollSummary[]; clear: () => 
     <section className="chosen" aria-label="Chosen rolls">
       <div className="row">
         <h2 role="status">{say('rolls.chosen', { count: rolls.length }, writer)}</h2>
+        <StickersLink of={{ roll_ids: rolls.map(({ id }) => id) }} />
         <Button look="bare" onClick={clear}>
           Choose none
         </Button>

@@ -4,6 +4,7 @@ import { type RollRecord, useRoll } from '../../../shared/api/index.js'
 import { Link } from '../../../shared/navigation/index.js'
 import { Asked, ButtonLink, Page, useWriter, Words } from '../../../shared/ui/index.js'
 import { aboutRoll } from '../about.js'
+import { StickersLink } from '../paper/PaperLink.js'
 import { stateWord, stepsFrom } from '../states.js'
 import { StepForm } from '../steps/StepForm.js'
 import { History } from './History.js'
@@ -29,6 +30,7 @@ function One({ roll }: { roll: RollRecord }) {
       actions={
         <>
           <ButtonLink href="/rolls">All rolls</ButtonLink>
+          <StickersLink of={{ roll_ids: [roll.id] }} />
           <ButtonLink href={`/rolls/${roll.id}/edit`}>Correct it</ButtonLink>
         </>
       }

@@ -1,6 +1,7 @@
 import { say, writeDay } from '../../../../words/index.js'
 import { makeOrderLink, type OrderRecord, revokeOrderLink, useBench, useWrite } from '../../../shared/api/index.js'
 import { Button, sentenceOf, Trouble, useTell, useWriter } from '../../../shared/ui/index.js'
+import { SlipLink } from '../paper/PaperLink.js'
 
 /** Private links that show how far the rolls are. */
 export function Links({ order }: { order: OrderRecord }) {
@@ -26,7 +27,16 @@ export function Links({ order }: { order: OrderRecord }) {
           </li>
         ))}
       </ul>
-      {make.data && <p className="raw new-link">{addressOf(make.data.token)}</p>}
+      {make.data && (
+        <>
+          <p className="raw new-link">{addressOf(make.data.token)}</p>
+          {order.rolls.length > 0 && order.rolls.length === order.counted_in && (
+            <p>
+              <SlipLink order={order.id} token={make.data.token} />
+            </p>
+          )}
+        </>
+      )}
       <Button onClick={() => make.mutate(undefined)} waits={make.isPending}>
         Make a link
       </Button>

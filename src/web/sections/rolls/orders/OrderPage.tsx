@@ -3,6 +3,7 @@ import { say } from '../../../../words/index.js'
 import { type OrderRecord, useOrder } from '../../../shared/api/index.js'
 import { Asked, ButtonLink, Page, useWriter } from '../../../shared/ui/index.js'
 import { RollRow } from '../find/RollRow.js'
+import { SlipLink, StickersLink } from '../paper/PaperLink.js'
 import { CorrectOrder } from './CorrectOrder.js'
 import { HandBack } from './HandBack.js'
 import { hereOf } from './here.js'
@@ -21,7 +22,13 @@ function One({ order }: { order: OrderRecord }) {
     <Page
       title={`Order of ${person}`}
       lead={say('order.lead', { rolls: rolls.length, here, counted_out, due }, writer)}
-      actions={<ButtonLink href="/rolls/orders">All orders</ButtonLink>}
+      actions={
+        <>
+          <ButtonLink href="/rolls/orders">All orders</ButtonLink>
+          {rolls.length > 0 && <StickersLink of={{ order_id: order.id }} />}
+          {rolls.length > 0 && rolls.length === counted_in && <SlipLink order={order.id} />}
+        </>
+      }
     >
       <div className="roll-body">
         <div>
