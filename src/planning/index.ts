@@ -7,6 +7,7 @@ export {
   between,
   makesTogether,
 } from './contamination/order.js'
+export { HANDS_GAP, startsWithFreeHands } from './hands/free.js'
 export * from './intake/index.js'
 export type { Cancellation, IntegerProgram, IntegerSolver, Solution, Sum } from './integer-program.js'
 export { type SharedTime, servedAt, sharedTime, type Tolerance, type Wanted } from './loads/shared-time.js'

@@ -5,8 +5,8 @@ import { deskProblems } from '../../src/kernel/index.js'
 import { deskWords, sinkWords } from '../../src/words/index.js'
 import { root } from './broken-tree.js'
 
-/** What the page starts with, and what it loads for a run. */
-const ENTRIES = ['src/web/main.tsx', 'src/web/sections/runs/sink.ts']
+/** What the page starts with, what it loads for a run, and what comes right behind: no words come with that. */
+const ENTRIES = ['src/web/main.tsx', 'src/web/sections/runs/sink.ts', 'src/web/sections/runs/ready/ReadyScreen.tsx']
 
 const DESK = Object.keys(deskWords)
 

@@ -19,9 +19,9 @@ export interface Reckoned {
 
 /**
  * The instant of the tank's zero: told by the earliest step that has been poured; before any pour by the start
- * that was pressed; before that it is now.
+ * that was pressed; before that it is when the tank is expected to begin.
  */
-export function zeroOf(plan: TankPlan, state: TankState, now: Instant): Instant {
+export function zeroOf(plan: TankPlan, state: TankState, begins: Instant): Instant {
   for (const { index, in: clockStart, out } of plan.laid) {
     const step = state.steps.get(index)
     const poured = step?.pouredIn ?? null
@@ -29,12 +29,15 @@ export function zeroOf(plan: TankPlan, state: TankState, now: Instant): Instant 
     const emptied = step?.pouredOut ?? null
     if (emptied !== null) return emptied.at - out * 1000
   }
-  return state.started?.at ?? now
+  return state.started?.at ?? begins
 }
 
-/** Lays a run out: what is known, what the readings that count make of it, and what follows from there. */
-export function reckon(plan: TankPlan, state: TankState, now: Instant): Reckoned {
-  const zeroMs = zeroOf(plan, state, now)
+/**
+ * Lays a run out: what is known, what the readings that count make of it, and what follows from there. A tank that has
+ * not begun is expected to begin at `begins`.
+ */
+export function reckon(plan: TankPlan, state: TankState, now: Instant, begins: Instant = now): Reckoned {
+  const zeroMs = zeroOf(plan, state, begins)
   const secondsOf = (at: number): number => (at - zeroMs) / 1000
   const { tank } = plan
   const bare = adaptFacts(bareFacts(tank, state, secondsOf), { tank, state, secondsOf })

@@ -4,6 +4,7 @@ import type { Laid, Score, TankPlan } from '../plan/definition.js'
 import { tankPlan } from '../plan/plan.js'
 import { isBath } from '../recipe/kinds.js'
 import { isBefore } from '../recipe/moments.js'
+import { beginnings, hasBegun } from './begins.js'
 import type { FollowedJob, Following, Phase, TankFollowing } from './definition.js'
 import { changedBy, developedBy } from './developed.js'
 import { deviationsOf } from './deviations.js'
@@ -19,12 +20,15 @@ import { slackOfStep } from './stated.js'
  */
 export function follow(score: Score, state: RunState, now: Instant): Following {
   if (state.doubts.length > 0) return { tanks: [], doubts: state.doubts, next: null }
-  const tanks = score.tanks.map((plan, i) => followTank(plan, state, state.tanks[i] as TankState, now))
+  const begins = beginnings(score, state, now)
+  const tanks = score.tanks.map((plan, i) =>
+    followTank(plan, state, state.tanks[i] as TankState, now, begins[i] ?? now),
+  )
   return { tanks, doubts: [], next: soonest(tanks) }
 }
 
-function followTank(plan: TankPlan, state: RunState, tank: TankState, now: Instant): TankFollowing {
-  const reckoned = reckon(plan, tank, now)
+function followTank(plan: TankPlan, state: RunState, tank: TankState, now: Instant, begins: Instant): TankFollowing {
+  const reckoned = reckon(plan, tank, now, begins)
   const { zeroMs, laid } = reckoned
   const second = lookedAt(tank, reckoned, now)
   const become = tankPlan(plan.tank, laid)
@@ -63,15 +67,15 @@ function toTheMinute({ steps }: TankState): TankFollowing['toTheMinute'] {
   return { in: having('in'), out: having('out') }
 }
 
-function phaseOf({ abandoned, finished, started, steps }: TankState, laid: readonly Laid[]): Phase {
+function phaseOf(tank: TankState, laid: readonly Laid[]): Phase {
+  const { abandoned, finished } = tank
   if (abandoned !== null) return 'abandoned'
   const over = laid.every(({ step, skipped, outBy }) => {
     const asks = isBath(step) || step.within === null
     return skipped || !asks || outBy === 'pressed' || outBy === 'implied'
   })
   if (finished !== null || over) return 'done'
-  const begun = started !== null || [...steps.values()].some(({ pouredIn, pouredOut }) => pouredIn ?? pouredOut)
-  return begun ? 'running' : 'not-started'
+  return hasBegun(tank) ? 'running' : 'not-started'
 }
 
 /** The step whose bath is in the tank, or whose act is under way. */

@@ -25,6 +25,11 @@ describe('the key under the score', () => {
     expect(Math.max(...texts.map(({ at }) => at[1]))).toBeCloseTo(200, 6)
   })
 
+  it('begins its words at one edge where they stand under one another', () => {
+    const firsts = textsIn(358).filter(({ text }) => Object.values(labels).some((label) => label.startsWith(text)))
+    expect(new Set(firsts.map(({ at }) => at[0])).size).toBe(1)
+  })
+
   it('stands on one line from the staves on where there is room, and takes no height then', () => {
     const legend = legendOf(labels, 14, 60, 1200)
     expect(legend.lines).toBe(1)

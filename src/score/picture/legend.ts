@@ -11,6 +11,8 @@ export interface Legend {
 
 interface Key {
   readonly wide: number
+  /** Kept for it, so that words under one another begin at one edge. */
+  readonly room: number
   readonly tone: 'ink' | 'wash'
   readonly words: readonly string[]
 }
@@ -32,27 +34,31 @@ export const legendRise = ({ lines }: Legend, size: number): number => (lines - 
 /** Keys beside one another from `left` where they fit on one line; else from the edge, line by line. */
 export function legendOf(labels: ScoreLabels['legend'], t: number, left: number, width: number): Legend {
   const keys: readonly Key[] = [
-    { wide: 2 * t, tone: 'ink', words: [labels.change] },
-    { wide: 2, tone: 'ink', words: [labels.turn] },
-    { wide: 2 * t, tone: 'wash', words: [labels.area] },
+    { wide: 2 * t, room: 2 * t, tone: 'ink', words: [labels.change] },
+    { wide: 2, room: 2, tone: 'ink', words: [labels.turn] },
+    { wide: 2 * t, room: 2 * t, tone: 'wash', words: [labels.area] },
   ]
   const inOne = placedFrom(keys, t, left, width)
   const placed = inOne.every(({ line, words }) => line === 0 && words.length === 1)
     ? inOne
-    : placedFrom(keys, t, 0, width)
+    : placedFrom(keys.map(asWideAsTheOthers(t)), t, 0, width)
   const lines = Math.max(...placed.map(({ line, words }) => line + words.length))
   const marksAt = (bottom: number) =>
     placed.flatMap((key) => marksOf(key, t, bottom - (lines - 1 - key.line) * LINE * t))
   return { lines, marksAt }
 }
 
-const lengthOf = ({ wide, words }: Key, t: number): number =>
-  wide + BESIDE * t + Math.max(...words.map((one) => textWidth(one, t)))
+const asWideAsTheOthers =
+  (t: number) =>
+  (key: Key): Key => ({ ...key, room: 2 * t })
+
+const lengthOf = ({ room, words }: Key, t: number): number =>
+  room + BESIDE * t + Math.max(...words.map((one) => textWidth(one, t)))
 
 function placedFrom(keys: readonly Key[], t: number, left: number, width: number): Placed[] {
   const placed: Placed[] = []
   for (const key of keys) {
-    const words = wrapped(key.words.join(' '), t, width - left - key.wide - BESIDE * t)
+    const words = wrapped(key.words.join(' '), t, width - left - key.room - BESIDE * t)
     const before = placed.at(-1)
     const fitted = { ...key, words }
     const beside = before === undefined ? left : before.x + lengthOf(before, t) + BETWEEN * t
@@ -63,7 +69,8 @@ function placedFrom(keys: readonly Key[], t: number, left: number, width: number
   return placed
 }
 
-function marksOf({ x, wide, tone, words }: Placed, t: number, y: number): Mark[] {
+function marksOf({ x: left, wide, room, tone, words }: Placed, t: number, y: number): Mark[] {
+  const x = left + (room - wide) / 2
   const top = y - 0.75 * t
   const key: Mark = {
     kind: 'area',
@@ -78,7 +85,7 @@ function marksOf({ x, wide, tone, words }: Placed, t: number, y: number): Mark[]
   const texts = words.map(
     (text, i): Mark => ({
       kind: 'text',
-      at: [x + wide + BESIDE * t, y + i * LINE * t],
+      at: [left + room + BESIDE * t, y + i * LINE * t],
       text,
       tone: 'quiet',
       size: t,

@@ -8,7 +8,7 @@ import { singleBath, threeBathAcid } from '../recipe/lists/black-and-white.js'
 import { colourNegative } from '../recipe/lists/colour.js'
 import { SHIPPED_RECIPES } from '../recipe/shipped.js'
 import type { DevelopmentWish, Score, TankConditions } from './definition.js'
-import { plan } from './plan.js'
+import { joined, plan } from './plan.js'
 
 const at = (temperature: number, time: number) => ({ temperature: celsius(temperature), time: minutes(time) })
 const basisOf = (input: BasisInput) => expectOk(defineBasis(input))
@@ -123,6 +123,26 @@ describe('how long the developer stays', () => {
     expect(cool.warnings).toMatchObject([{ code: 'colour-cast-likely', name: 'Colour developer' }])
   })
 
+  const colour = SHIPPED_RECIPES.filter(({ process }) => process.startsWith('colour'))
+  it.each(colour.map((recipe) => [recipe.name, recipe] as const))('stands still in %s', (_, recipe) => {
+    const baths = recipe.steps.filter(isBath).filter(({ kind }) => kind.endsWith('developer'))
+    expect(baths.length).toBeGreaterThan(0)
+    for (const bath of baths) {
+      expect(bath.time.law).toBe('fixed')
+      const own: DevelopmentWish = { from: 'own', time: minutes(9), temperature: celsius(38) }
+      const byBasis: DevelopmentWish = { from: 'basis', basis: eight, temperature: celsius(38) }
+      for (const development of [own, byBasis])
+        expect(refusal(planned(recipe, { development }))).toBe('score.fixed-time')
+      const spanAt = (temperature: number) => {
+        const tank = only(expectOk(planned(recipe, { temperatures: { [bath.id]: celsius(temperature) } })))
+        const span = tank.baths.find(({ id }) => id === bath.id)
+        return (span?.clockEnd ?? 0) - (span?.clockStart ?? 0)
+      }
+      const asWritten = bath.time.law === 'fixed' ? bath.time.seconds : Number.NaN
+      expect([spanAt(36), spanAt(37.8), spanAt(40)]).toEqual([asWritten, asWritten, asWritten])
+    }
+  })
+
   it('is asked for where a list needs it, and by the right kind of developer', () => {
     expect(refusal(planned(threeBathAcid, { development: null }))).toBe('score.no-developing-time')
     const wrong: DevelopmentWish = { from: 'basis', basis: eight, temperature: celsius(20) }
@@ -194,6 +214,31 @@ describe('baths against each other', () => {
     expect(expectOk(planned(colourNegative, { temperatures: warm })).warnings).toMatchObject([
       { code: 'outside-window', name: 'Fix' },
     ])
+  })
+})
+
+describe('several tanks', () => {
+  const wish = (tank: string, offset = 0) => ({
+    recipe: threeBathAcid,
+    conditions: { tank, offset: seconds(offset), development: wishFor(threeBathAcid) },
+  })
+  const alone = (tank: string) => expectOk(plan([wish(tank)]))
+
+  it('are the same score whether they are planned together or joined', () => {
+    const parts = [
+      { score: alone('A'), offset: seconds(0) },
+      { score: alone('B'), offset: seconds(700) },
+    ]
+    expect(expectOk(joined(parts))).toEqual(expectOk(plan([wish('A'), wish('B', 700)])))
+    expect(expectOk(joined(parts)).length).toBe(alone('A').length + 700)
+  })
+
+  it('have names of their own', () => {
+    const twice = joined([
+      { score: alone('A'), offset: seconds(0) },
+      { score: alone('A'), offset: seconds(9) },
+    ])
+    expect([refusal(twice), refusal(joined([]))]).toEqual(['score.same-tank', 'score.no-tank'])
   })
 })
 

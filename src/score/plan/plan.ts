@@ -1,4 +1,4 @@
-import { all, failed, ok, problem, type Result, type Seconds } from '../../kernel/index.js'
+import { all, andThen, failed, ok, problem, type Result, type Seconds } from '../../kernel/index.js'
 import type { Recipe } from '../recipe/definition.js'
 import { isBath } from '../recipe/kinds.js'
 import type { BathSpan, Facts, Laid, Score, ScoreWarning, Tank, TankConditions, TankPlan } from './definition.js'
@@ -21,19 +21,44 @@ export interface TankWish {
  */
 export function plan(wishes: readonly TankWish[]): Result<Score> {
   if (wishes.length === 0) return failed(problem('score.no-tank'))
-  const names = wishes.map(({ conditions }) => conditions.tank)
-  const double = names.find((name, i) => names.indexOf(name) !== i)
+  const double = namedTwice(wishes.map(({ conditions }) => conditions.tank))
   if (double !== undefined) return failed(problem('score.same-tank', { tank: double }))
-  const planned = all(wishes.map(planTank))
-  if (!planned.ok) return planned
-  const tanks = planned.value.map(({ tank }) => tank)
-  return ok({
-    tanks,
-    warnings: planned.value.flatMap(({ warnings }) => warnings),
-    length: Math.max(...tanks.map(({ tank, length }) => tank.offset + length)) as Seconds,
-    handsBusy: handsBusy(tanks) as Seconds,
-  })
+  return andThen(all(wishes.map(planTank)), (planned) =>
+    ok(
+      scoreOf(
+        planned.map(({ tank }) => tank),
+        planned.flatMap(({ warnings }) => warnings),
+      ),
+    ),
+  )
 }
+
+/** Scores with the second at which the first pour of each is to be. */
+export interface Beginning {
+  readonly score: Score
+  readonly offset: Seconds
+}
+
+/** One score of several: what each tank does stands as it is, only its beginning moves. Refused: a name twice. */
+export function joined(parts: readonly Beginning[]): Result<Score> {
+  const tanks = parts.flatMap(({ score, offset }) =>
+    score.tanks.map((plan) => ({ ...plan, tank: { ...plan.tank, offset } })),
+  )
+  if (tanks.length === 0) return failed(problem('score.no-tank'))
+  const double = namedTwice(tanks.map(({ tank }) => tank.tank))
+  if (double !== undefined) return failed(problem('score.same-tank', { tank: double }))
+  const warnings = parts.flatMap(({ score }) => score.warnings)
+  return ok(scoreOf(tanks, warnings))
+}
+
+const namedTwice = (names: readonly string[]): string | undefined => names.find((name, i) => names.indexOf(name) !== i)
+
+const scoreOf = (tanks: readonly TankPlan[], warnings: readonly ScoreWarning[]): Score => ({
+  tanks,
+  warnings,
+  length: Math.max(...tanks.map(({ tank, length }) => tank.offset + length)) as Seconds,
+  handsBusy: handsBusy(tanks) as Seconds,
+})
 
 const NOTHING_YET: Facts = new Map()
 

@@ -74,6 +74,32 @@ describe.each(SHIPPED_RECIPES.map((recipe) => [recipe.name, recipe] as const))('
       if (develops(step)) expect(step.cautions).toContain('dark-until-fixed')
     }
   })
+  it('marks every figure with what it rests on', () => {
+    const known = ['measured', 'sheet', 'law', 'practice', 'assumption']
+    for (const step of recipe.steps) {
+      if (!isBath(step)) {
+        expect(known).toContain(step.length.origin)
+        continue
+      }
+      const { pour, drain, cap, tap } = step.handling
+      const lengths = [pour, drain, cap, ...(tap === null ? [] : [tap])]
+      const marks = [...lengths, ...(step.window === null ? [] : [step.window])].map(({ origin }) => origin)
+      for (const mark of marks) expect(known).toContain(mark)
+    }
+  })
+  it('has a caution at every step that can hurt the film or the hands', () => {
+    for (const step of recipe.steps) {
+      const cautions: readonly string[] = step.cautions
+      const wants = (kinds: readonly string[], caution: string) => {
+        if (kinds.includes(step.kind)) expect(cautions, step.id).toContain(caution)
+      }
+      wants(['bleach'], 'bleach-oxidiser')
+      wants(['bleach', 'colour-developer'], 'gloves')
+      wants(['fix'], 'never-into-developer')
+      wants(['look', 'squeeze', 'hang-up'], 'do-not-touch-emulsion')
+      wants(['re-expose'], 'even-light')
+    }
+  })
   it('parts no developer from what ends it', () => {
     for (const step of recipe.steps) {
       if (isBath(step) && develops(step) && step.kind !== 'single-bath') expect(step.neverPartFromNext).toBe(true)

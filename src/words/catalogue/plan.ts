@@ -6,6 +6,11 @@ type Time = Seconds | number
 
 /** Sentences of the plan about what is around the tank; only a desk says them. */
 export const planWords = {
+  'plan.tanks': (_: object) => 'Which tank',
+  'plan.tank': (p: { tank: string }) => `Tank ${p.tank}`,
+  'plan.tank.wants': (p: { tank: string }) => `Tank ${p.tank}, still incomplete`,
+  'plan.tanks.add': (_: object) => 'Plan another tank beside it',
+  'plan.tanks.leave-out': (p: { tank: string }) => `Leave tank ${p.tank} out`,
   'plan.room': (p: { constant: Time; room: Celsius }, w: Writer) =>
     `It is reckoned that two thirds of a difference to ${w.temperature(p.room)} are gone after ${w.time(p.constant)}: a guess from volume and material, good to a factor of two.`,
   'plan.pour': (p: { pour: Celsius; change: number }, w: Writer) =>

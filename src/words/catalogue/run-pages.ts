@@ -33,6 +33,13 @@ export const runPagesWords = {
 
   'plan.answer': (p: { tank: string; length: Seconds; hands: Seconds }, w: Writer) =>
     `Tank ${p.tank} is done ${w.time(p.length)} after the first pour; hands are busy for ${w.time(p.hands)} of it.`,
+  'plan.done': (p: { tank: string; length: Seconds }, w: Writer) =>
+    `Tank ${p.tank} is done ${w.time(p.length)} after the first pour.`,
+  'plan.hands': (p: { hands: Seconds }, w: Writer) => `Hands are busy for ${w.time(p.hands)} in all.`,
+  'plan.begins': (p: { tank: string; at: Seconds | number }, w: Writer) =>
+    `Tank ${p.tank} begins at ${w.time(p.at)}: from then on hands are never needed at two tanks at once.`,
+  'plan.begins.over': (p: { tank: string; at: Seconds | number; after: string }, w: Writer) =>
+    `Tank ${p.tank} begins at ${w.time(p.at)}, when tank ${p.after} needs no hands any more: its bath changes would meet those of tank ${p.after}.`,
   'plan.develop': (p: { time: Seconds | number; temperature: Celsius }, w: Writer) =>
     `Develop ${w.time(p.time)} at ${w.temperature(p.temperature)}.`,
   'plan.needs': (_: object) => 'The plan appears here as soon as there is a developing time.',
@@ -44,6 +51,7 @@ export const runPagesWords = {
   'plan.practice': (_: object) =>
     'Practice: an empty tank or a spare roll. Nothing is used up, and the record says so.',
 
+  'ready.tank': (p: { tank: string; load: string }) => `Tank ${p.tank} first: ${p.load}`,
   'ready.first': (_: object) => 'Before that',
   'ready.first.film': (_: object) => 'The film is in the tank and the lid is on.',
   'ready.first.baths': (p: { names: readonly string[] }) =>
@@ -122,6 +130,9 @@ export const runPagesWords = {
   'tank.hold.poured-in': (p: Named) => `Hold: ${uncapital(p.name)} is in`,
   'tank.hold.poured-out': (_: object) => 'Hold: pouring out',
   'tank.hold.step-done': (p: Named) => `Hold: ${uncapital(p.name)} done`,
+  'tank.other': (p: { tank: string }) => `Tank ${p.tank}`,
+  'tank.other.in': (p: { tank: string; job: string }) => `Tank ${p.tank}: ${uncapital(p.job)} in`,
+  'tank.other.now': (p: { tank: string; job: string }) => `Tank ${p.tank}: ${uncapital(p.job)} now`,
   'tank.due': (p: Named & { at: string }) => `${uncapital(p.name)}, due ${p.at}`,
   'tank.early': (p: { by: number }, w: Writer) => `${w.time(p.by)} early, so it will ask`,
   'tank.keep-holding': (_: object) => 'Keep holding …',
@@ -181,6 +192,7 @@ export const runPagesWords = {
   'voice.re-expose': (_: object) => 'Expose again',
   'voice.hang-up': (_: object) => 'Hang up',
   'voice.pour-out': (_: object) => 'Pour out',
+  'voice.pour-in': (_: object) => 'Pour in',
   'voice.tank': (p: { tank: string; job: string }) => `Tank ${p.tank}, ${uncapital(p.job)}`,
 
   'doubt.title': (_: object) => 'What time is it?',

@@ -65,20 +65,24 @@ export async function pourOut(page: Page): Promise<number> {
   return hours * 3600 + minutes * 60 + seconds
 }
 
-/** Size in px of the smallest text that is to be seen, and of the two counts. */
+/** Size in px of the smallest text that is to be seen, that of pictures as large as they are drawn. */
 export const textSizes = (page: Page) =>
   page.evaluate(() => {
     const sizes: number[] = []
+    const drawn = (around: Element) => (around instanceof SVGGraphicsElement ? (around.getScreenCTM()?.d ?? 0) : 1)
+    let inPictures = 0
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
     for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
       const around = node.parentElement
       const shown =
         around?.checkVisibility({ visibilityProperty: true }) && (around.getBoundingClientRect().width ?? 0) > 1
       const isWords = around !== null && !['SCRIPT', 'STYLE', 'TITLE', 'title', 'desc'].includes(around.tagName)
-      if (shown && isWords && (node.textContent ?? '').trim() !== '')
-        sizes.push(Number.parseFloat(getComputedStyle(around).fontSize))
+      if (!shown || !isWords || (node.textContent ?? '').trim() === '') continue
+      if (around instanceof SVGElement) inPictures++
+      sizes.push(Number.parseFloat(getComputedStyle(around).fontSize) * drawn(around))
     }
-    return { least: Math.min(...sizes), texts: sizes.length }
+    // A picture is as wide as its column but for a fraction of a pixel: to the hundredth.
+    return { least: Math.round(Math.min(...sizes) * 100) / 100, texts: sizes.length, inPictures }
   })
 
 /** Size in px of a count. */
@@ -129,6 +133,20 @@ const MEASURED = [
   [360, 640],
   [1280, 800],
 ] as const
+
+/** Before the pour as well no text is small, nor in the picture of the plan, at each size. */
+export async function readableBefore(page: Page): Promise<void> {
+  const before = page.viewportSize()
+  for (const [width, height] of MEASURED) {
+    const where = `before the pour, ${width} by ${height}`
+    await page.setViewportSize({ width, height })
+    // The picture is drawn anew for its new width.
+    await expect.poll(async () => (await textSizes(page)).least, { message: where }).toBeGreaterThanOrEqual(24)
+    expect((await textSizes(page)).inPictures, where).toBeGreaterThan(6)
+    expect(await overlaps(page), where).toEqual([])
+  }
+  if (before !== null) await page.setViewportSize(before)
+}
 
 /** What a wet hand and an old eye need, at each size: large words, larger counts, nothing over anything, all in view. */
 export async function readable(page: Page, state: string): Promise<void> {

@@ -28,7 +28,7 @@ export async function plannedWithWarmth(page: Page, thermometer: string, film: s
   await page.goto('/runs/new')
   await page.getByRole('combobox', { name: 'Developing time' }).selectOption({ label: `${film} in ascorbate` })
   await page.getByRole('combobox', { name: 'Thermometer' }).selectOption({ label: thermometer })
-  await page.getByRole('textbox', { name: 'Developer’s temperature' }).fill('20.5')
+  await page.getByRole('textbox', { name: 'Developer at' }).fill('20.5')
   await sees(page, /^Where .* shows 20\.5\s°C, the bath is at 20\.0\s°C/)
   await page.getByRole('textbox', { name: 'Volume of each bath' }).fill('500 ml')
   await page.getByText('Temperatures of the other baths').click()

@@ -1,7 +1,7 @@
 import { drawnToward } from '../../../science/index.js'
 import { type Bath, type Laid, type Recipe, type Room, seriesOf, type TankPlan } from '../../../score/index.js'
 import { type Code, say, type Writer } from '../../../words/index.js'
-import type { RunSummary } from '../../shared/api/index.js'
+import type { Run, RunSummary } from '../../shared/api/index.js'
 
 /** The name of a step in its list. */
 export const stepName = (recipe: Recipe, index: number): string => recipe.steps[index]?.name ?? ''
@@ -16,6 +16,13 @@ export function runName({ tanks }: Pick<RunSummary, 'tanks'>, writer: Writer): s
   const recipe = [...new Set(tanks.map(({ recipe_name }) => recipe_name))].join(', ')
   return say('run.title', { films, recipe }, writer)
 }
+
+/** What is in a tank, in as few words as tell it from another: labels, and films of reels without one. */
+export const briefLoad = (run: Run, tank: string): string =>
+  [...new Set(reelsIn(run, tank).map(({ film, label }) => label || film))].join(', ')
+
+const reelsIn = ({ plan }: Run, tank: string) =>
+  plan.tanks.find(({ conditions }) => conditions.tank === tank)?.on_reels ?? []
 
 /** The bath timed by its development, if the list has one. */
 export const developingBath = ({ laid }: TankPlan): Laid | null =>

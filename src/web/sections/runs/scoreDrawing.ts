@@ -2,11 +2,19 @@ import { type Score, type StaveInput, scorePicture, type TankPlan } from '../../
 import { say, type Writer } from '../../../words/index.js'
 import { developingBath } from './names.js'
 
+/** Least text of a picture that is read at a desk, px. */
 const TEXT = 14
 
-/** The score on a page: every tank a stave, the hands below. */
-export function scoreDrawing(name: string, score: Score, staves: readonly StaveInput[], width: number, writer: Writer) {
-  const height = 190 + 100 * staves.length
+/** The score on a page: every tank a stave, the hands below. With larger text everything is higher too. */
+export function scoreDrawing(
+  name: string,
+  score: Score,
+  staves: readonly StaveInput[],
+  width: number,
+  writer: Writer,
+  text = TEXT,
+) {
+  const height = ((190 + 100 * staves.length) * text) / TEXT
   const baths = score.tanks.reduce((sum, tank) => sum + tank.baths.length, 0)
   return scorePicture({
     staves,
@@ -22,7 +30,7 @@ export function scoreDrawing(name: string, score: Score, staves: readonly StaveI
         area: say('score.legend.area', {}, writer),
       },
     },
-    minTextSize: TEXT,
+    minTextSize: text,
   })
 }
 

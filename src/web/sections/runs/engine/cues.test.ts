@@ -62,6 +62,15 @@ describe('what is to be heard of a tank', () => {
     expect(said).toContain('Tank A, pour out')
   })
 
+  it('says of a tank that begins beside another only that it is to be poured in', () => {
+    const waits = follow(score, fold(score, []), NOON).tanks[0] as TankFollowing
+    expect(cuesOf(waits, 0, 1)).toEqual([])
+    const expected = { ...waits, jobs: waits.jobs.map((job) => ({ ...job, state: 'to-come' as const })) }
+    const heard = cuesOf({ ...expected, next: expected.jobs[0] ?? null }, 1, 2)
+    expect(new Set(heard.map(({ id }) => id.split('/').slice(0, 3).join('/')))).toEqual(new Set(['A/developer/change']))
+    expect(heard.flatMap(({ words }) => words ?? [])).toEqual(['Tank A, fetch developer', 'Tank A, pour in'])
+  })
+
   it('promises nothing while the tank waits for a confirmation', () => {
     expect(tankAfter(500).next?.state).toBe('waiting')
     expect(cuesOf(tankAfter(500), 0, 1)).toEqual([])

@@ -23,12 +23,15 @@ const REMINDER_MS = 10_000
 
 /**
  * What is to be heard of a tank, in the order of its jobs: three pips before each job, and two signals before a bath
- * change. While the tank waits for a confirmation everything after it moves, so nothing is promised.
+ * change. While the tank waits for a confirmation everything after it moves, so nothing is promised. Of a tank that is
+ * to begin beside others only its first pour is heard.
  */
 export function cuesOf(tank: TankFollowing, place: number, tanks: number): Cue[] {
-  if (tank.phase !== 'running' || tank.next?.state === 'waiting') return []
+  const begins = tank.phase === 'not-started' && tanks > 1
+  if ((tank.phase !== 'running' && !begins) || tank.next?.state === 'waiting') return []
   const hertz = PITCHES[place % PITCHES.length] ?? PITCHES[0]
-  return tank.jobs.filter(({ state }) => state === 'to-come').flatMap((job) => ofJob(tank, job, hertz, tanks))
+  const coming = tank.jobs.filter(({ state }) => state === 'to-come')
+  return (begins ? coming.slice(0, 1) : coming).flatMap((job) => ofJob(tank, job, hertz, tanks))
 }
 
 function ofJob(tank: TankFollowing, { job, at }: FollowedJob, hertz: number, tanks: number): Cue[] {
@@ -44,7 +47,8 @@ function ofJob(tank: TankFollowing, { job, at }: FollowedJob, hertz: number, tan
   const named = (words: string) => (several ? say('voice.tank', { tank: tank.tank, job: words }, 'metric') : words)
   if (job.kind !== 'change' && job.kind !== 'drain')
     return [...pips, cue(0, null, named(say(`voice.${job.kind}`, {}, 'metric')))]
-  const spoken = named(say('voice.pour-out', {}, 'metric'))
+  const drains = job.kind === 'drain' || job.parts.some(({ part }) => part === 'drain')
+  const spoken = named(say(drains ? 'voice.pour-out' : 'voice.pour-in', {}, 'metric'))
   const fetch = job.kind === 'change' ? named(say('voice.fetch', { name, words: several ? 1 : 3 }, 'metric')) : null
   return [cue(FETCH_MS, SIGNAL_S, fetch), cue(REMINDER_MS, SIGNAL_S, null), ...pips, cue(0, null, spoken)]
 }

@@ -13,12 +13,15 @@ import {
 } from '../../../shared/api/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import { Button, Page, Reading, Trouble, useDraft, useUnits, useWriter, Words } from '../../../shared/ui/index.js'
-import { EMPTY_PLAN } from './draft.js'
+import { EMPTY_PLAN, type PlanDraft } from './draft.js'
 import { Earlier } from './Earlier.js'
 import { PlanFields } from './PlanFields.js'
 import { Preview } from './Preview.js'
-import { onReels, readPlan } from './readPlan.js'
+import { onReels, type PlanReading, readPlan } from './readPlan.js'
 import { recipesOf } from './recipes.js'
+import { readTogether, type Together } from './together.js'
+import { useTanks } from './useTanks.js'
+import { WhichTanks } from './WhichTanks.js'
 
 /**
  * What may be chosen has to be there first: it would change under the fingers of someone who types already. While the
@@ -53,22 +56,29 @@ interface PlanFormProps {
 function PlanForm({ times, recipes, thermometers }: PlanFormProps) {
   const writer = useWriter()
   const units = useUnits()
-  const { draft, change, clear } = useDraft('run-new', EMPTY_PLAN)
+  const whole = useDraft('run-new', EMPTY_PLAN)
+  const tanks = useTanks(whole.draft, whole.change)
+  const { draft, change } = tanks
   const [tried, setTried] = useState(false)
-  const recipe = recipes.find(({ id }) => id === draft.recipe) ?? (recipes[0] as Recipe)
+  const recipeOf = (one: PlanDraft) => recipes.find(({ id }) => id === one.recipe) ?? (recipes[0] as Recipe)
+  const recipe = recipeOf(draft)
   const time = timeOf(times, draft.from)
   const { film } = onReels(draft, time)
   const thermometer = thermometers.find(({ id }) => id === draft.thermometer) ?? null
   const films = useFilms().data ?? []
-  const reading = readPlan({ draft, recipe, time, thermometer, films, times, units })
+  const readings = tanks.drafts.map((one) =>
+    readPlan({ draft: one, recipe: recipeOf(one), time: timeOf(times, one.from), thermometer, films, times, units }),
+  )
+  const reading = readings[tanks.place] as PlanReading
+  const together = readTogether(readings)
   const keep = useWrite(planRun, 'runs', 'rolls')
   const make = (event: FormEvent) => {
     event.preventDefault()
     setTried(true)
-    if (reading.asked === null || keep.isPending) return
-    keep.mutate(reading.asked, {
+    if (together.asked === null || keep.isPending) return
+    keep.mutate(together.asked, {
       onSuccess: ({ id }) => {
-        clear()
+        whole.clear()
         go(`/runs/${id}`)
       },
     })
@@ -76,6 +86,7 @@ function PlanForm({ times, recipes, thermometers }: PlanFormProps) {
   return (
     <form className="plan" onSubmit={make} noValidate>
       <div className="plan-fields">
+        <WhichTanks tanks={tanks} wanting={tried ? readings.map(({ asked }) => asked === null) : []} />
         <PlanFields
           draft={draft}
           change={change}
@@ -90,7 +101,12 @@ function PlanForm({ times, recipes, thermometers }: PlanFormProps) {
         />
       </div>
       <div className="plan-score">
-        <Preview recipe={recipe} reading={reading} />
+        <Preview
+          name={namesOf(tanks.drafts.map(recipeOf))}
+          score={together.score}
+          place={tanks.place}
+          around={reading.around}
+        />
         {film.trim() !== '' && <Earlier film={film.trim()} />}
         {keep.isError && <Trouble fault={keep.error} />}
         <div className="row">
@@ -99,8 +115,8 @@ function PlanForm({ times, recipes, thermometers }: PlanFormProps) {
           </Button>
         </div>
         <p role="alert" className="form-said">
-          {tried && reading.asked === null && (
-            <Words>{say('times.form.wants', { count: wrongIn(reading) }, writer)}</Words>
+          {tried && together.asked === null && (
+            <Words>{say('times.form.wants', { count: wrongInAll(readings, together) }, writer)}</Words>
           )}
         </p>
       </div>
@@ -114,16 +130,16 @@ function timeOf(times: readonly TimeRecord[], from: string): TimeRecord | null {
   return times.find(({ id }) => id === from) ?? times[0] ?? null
 }
 
-function wrongIn({
-  troubles,
-  score,
-  time,
-  temperature,
-  volume,
-  room,
-  weight,
-  temperatures,
-}: ReturnType<typeof readPlan>): number {
+const namesOf = (recipes: readonly Recipe[]): string => [...new Set(recipes.map(({ name }) => name))].join(', ')
+
+/** What is wrong with all tanks; at least one thing, since two of them may not go together. */
+function wrongInAll(readings: readonly PlanReading[], { score }: Together): number {
+  const each = readings.filter(({ asked }) => asked === null).map(wrongIn)
+  const apart = each.length === 0 && score?.ok === false ? 1 : 0
+  return Math.max(1, apart + each.reduce((sum, count) => sum + count, 0))
+}
+
+function wrongIn({ troubles, score, time, temperature, volume, room, weight, temperatures }: PlanReading): number {
   const unread = [time, temperature, volume, room, weight, ...Object.values(temperatures)].filter(
     (one) => one !== null && one.kind !== 'read',
   ).length

@@ -168,7 +168,7 @@ function Developing({ draft, change, reading, recipe, times, time, tried }: Plan
           />
         )}
         <QuantityField
-          label="Developer’s temperature"
+          label="Developer at"
           hint={own ? 'As the sheet has it for this time.' : 'Empty: as the sheet has it.'}
           text={draft.temperature}
           onText={(temperature) => change({ temperature })}

@@ -1,4 +1,4 @@
-import type { Recipe, Score } from '../../../../score/index.js'
+import type { TankPlan } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
 import { useWriter, Words } from '../../../shared/ui/index.js'
 import { developingBath, pullOf } from '../names.js'
@@ -7,8 +7,17 @@ import type { Around } from './around.js'
 import { PlanAnswer, ScoreFigure } from './PlanAnswer.js'
 import type { PlanReading } from './readPlan.js'
 
+interface PreviewProps {
+  /** What the picture is called. */
+  readonly name: string
+  readonly score: PlanReading['score']
+  /** Which tank of the score is shown with what surrounds it. */
+  readonly place: number
+  readonly around: Around
+}
+
 /** What becomes of the plan: the answer first, then the score, then what is to be said against it. */
-export function Preview({ recipe, reading: { score, around } }: { recipe: Recipe; reading: PlanReading }) {
+export function Preview({ name, score, place, around }: PreviewProps) {
   const writer = useWriter()
   if (score === null) return <p className="lead quiet">{say('plan.needs', {}, writer)}</p>
   if (!score.ok)
@@ -20,8 +29,8 @@ export function Preview({ recipe, reading: { score, around } }: { recipe: Recipe
   return (
     <>
       <PlanAnswer score={score.value} />
-      <ScoreFigure name={recipe.name} score={score.value} />
-      <Surroundings score={score.value} around={around} />
+      <ScoreFigure name={name} score={score.value} />
+      <Surroundings tank={score.value.tanks[place]} around={around} />
       {score.value.warnings.map((warning) => {
         const sentence = scoreWarning(warning, writer)
         return (
@@ -35,10 +44,9 @@ export function Preview({ recipe, reading: { score, around } }: { recipe: Recipe
 }
 
 /** What the room takes on the way, and how warm to pour into a tank that stood in it. */
-function Surroundings({ score, around: { room, pour } }: { score: Score; around: Around }) {
+function Surroundings({ tank, around: { room, pour } }: { tank: TankPlan | undefined; around: Around }) {
   const writer = useWriter()
-  const [first] = score.tanks
-  const bath = first === undefined ? null : developingBath(first)
+  const bath = tank === undefined ? null : developingBath(tank)
   if (room === null || bath?.course === null || bath?.course === undefined) return null
   const sentences = [
     say('ready.room', { by: pullOf(room, bath) }, writer),

@@ -29,7 +29,14 @@ export interface PlanDraft {
   readonly override: boolean
   readonly practice: 'no' | '1' | '5' | '20'
   readonly note: string
+  /** Tanks beside the first one. */
+  readonly more: readonly TankDraft[]
 }
+
+/** What all tanks of a plan have in common; everything else is each tank's own. */
+export type SharedField = 'thermometer' | 'room' | 'practice' | 'note' | 'more'
+/** One more tank as it is being typed. */
+export type TankDraft = Omit<PlanDraft, SharedField>
 
 export const EMPTY_PLAN: PlanDraft = {
   recipe: '',
@@ -51,4 +58,5 @@ export const EMPTY_PLAN: PlanDraft = {
   override: false,
   practice: 'no',
   note: '',
+  more: [],
 }

@@ -3,6 +3,7 @@ import { say } from '../../../../words/index.js'
 import { type Run, runSheetAddress } from '../../../shared/api/index.js'
 import { ButtonLink, Heading, useWriter, Words } from '../../../shared/ui/index.js'
 import type { Running } from '../engine/useRunning.js'
+import { briefLoad } from '../names.js'
 import { PlanAnswer, ScoreFigure } from '../plan/PlanAnswer.js'
 import { DeviceState } from '../run/DeviceState.js'
 import { Hold } from '../run/Hold.js'
@@ -10,6 +11,9 @@ import { OtherBaths } from './OtherBaths.js'
 import { PourNow } from './PourNow.js'
 import { SetOut } from './SetOut.js'
 import { useDeveloper } from './useDeveloper.js'
+
+/** What stands at the sink has no smaller text, px. */
+const TEXT = 24
 
 /** Before you pour: what the thermometer says, what that makes of the time, and what this device can do. */
 export function ReadyScreen({ running, run, tank }: { running: Running; run: Run; tank: TankFollowing }) {
@@ -22,6 +26,9 @@ export function ReadyScreen({ running, run, tank }: { running: Running; run: Run
   }
   return (
     <div className="run-screen ready">
+      {running.score.tanks.length > 1 && (
+        <p className="quiet">{say('ready.tank', { tank: tank.tank, load: briefLoad(run, tank.tank) }, writer)}</p>
+      )}
       {developer === null ? (
         <>
           <Heading title={`Before you pour: tank ${tank.tank}`} />
@@ -39,7 +46,7 @@ export function ReadyScreen({ running, run, tank }: { running: Running; run: Run
       <section>
         <h2>The plan</h2>
         <PlanAnswer score={running.score} />
-        <ScoreFigure name={tank.plan.tank.recipe.name} score={running.score} />
+        <ScoreFigure name={tank.plan.tank.recipe.name} score={running.score} text={TEXT} />
         {run.plan.practice !== null && (
           <p className="quiet">
             <Words>{say('plan.practice', {}, writer)}</Words>

@@ -22,6 +22,7 @@ export function TankRecord({ run, score, tank, state, zone }: TankRecordProps) {
   const notes = state.tanks.find(({ tank: name }) => name === tank.tank)?.notes ?? []
   return (
     <div className="tank-record">
+      {score.tanks.length > 1 && <h2>{say('plan.tank', { tank: tank.tank }, writer)}</h2>}
       <OnReels run={run} tank={tank.tank} />
       <Developed tank={tank} />
       <section>

@@ -41,7 +41,7 @@ export function Confirm({ running, tank, tell }: ScreenPart) {
         holding={isEarly ? say('tank.early', { by: early / 1000 }, writer) : due}
         onHeld={() => (isEarly ? setAsks(true) : confirm())}
       />
-      {asks && (
+      {asks && isEarly && (
         <Dialog title={say('tank.ask-early', { by: early / 1000 }, writer)} onClose={() => setAsks(false)}>
           <p>{whyAsked(tank, awaited, writer)}</p>
           <div className="stack">

@@ -1,17 +1,23 @@
-import { useEffect } from 'react'
+import { lazy, useEffect, useState } from 'react'
 import type { Score } from '../../../../score/index.js'
 import { Asked, Heading } from '../../../shared/ui/index.js'
 import { scoreOf } from '../engine/shapes.js'
 import { type Opened, useOpened } from '../engine/useOpened.js'
 import { useRunning } from '../engine/useRunning.js'
-import { ReadyScreen } from '../ready/ReadyScreen.js'
 import { DoubtScreen } from './DoubtScreen.js'
 import { OverScreen } from './OverScreen.js'
+import { type ChosenTank, hasNotBegun, nextKey, shownTank } from './shownTank.js'
 import { TankScreen } from './TankScreen.js'
+
+/** Apart from what a running tank needs, so that this one stands sooner; fetched right behind it, for an undone start. */
+const fetchReady = () => import('../ready/ReadyScreen.js')
+const ReadyScreen = lazy(async () => ({ default: (await fetchReady()).ReadyScreen }))
 
 /** One run: before the first pour, under way, or over. */
 export function RunPage({ params }: { params: Record<string, string> }) {
   const opened = useOpened(params['id'] ?? '')
+  // Where it cannot be fetched, the page that wants it says so.
+  useEffect(() => void fetchReady().catch(() => undefined), [])
   return <Asked query={opened}>{(found) => <Scored key={found.run.id} opened={found} />}</Asked>
 }
 
@@ -29,15 +35,15 @@ function Scored({ opened }: { opened: Opened }) {
 
 function Followed({ opened, score }: { opened: Opened; score: Score }) {
   const running = useRunning(opened, score)
+  const [chosen, setChosen] = useState<ChosenTank | null>(null)
   const { following, written } = running
   useWarnedLeaving(written.away && following.tanks.some(({ phase }) => phase === 'running'))
   if (following.doubts[0] !== undefined) return <DoubtScreen running={running} doubt={following.doubts[0]} />
-  const open = following.tanks.filter(({ phase }) => phase !== 'done' && phase !== 'abandoned')
-  const tank = open.find(({ tank: name }) => name === following.next?.tank) ?? open[0]
-  if (tank === undefined) return <OverScreen running={running} run={opened.run} />
-  if (following.tanks.every(({ phase }) => phase === 'not-started'))
-    return <ReadyScreen running={running} run={opened.run} tank={tank} />
-  return <TankScreen running={running} run={opened.run} tank={tank} />
+  const tank = shownTank(following, chosen)
+  if (tank === null) return <OverScreen running={running} run={opened.run} />
+  if (hasNotBegun(following)) return <ReadyScreen running={running} run={opened.run} tank={tank} />
+  const choose = (name: string) => setChosen({ tank: name, next: nextKey(following) })
+  return <TankScreen running={running} run={opened.run} tank={tank} choose={choose} />
 }
 
 /** A reload while the server is away cannot work on plain HTTP: the browser asks before it. */

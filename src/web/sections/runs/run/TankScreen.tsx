@@ -5,23 +5,31 @@ import type { Run } from '../../../shared/api/index.js'
 import { Heading, useWriter, Words } from '../../../shared/ui/index.js'
 import type { Running } from '../engine/useRunning.js'
 import { useSounds } from '../engine/useSounds.js'
+import { briefLoad } from '../names.js'
 import { BathLead } from './BathLead.js'
 import { Confirm } from './Confirm.js'
 import { DeviceState } from './DeviceState.js'
 import { NextJob } from './NextJob.js'
 import { OnTheSide } from './OnTheSide.js'
+import { OtherTanks } from './OtherTanks.js'
 import { Said } from './Said.js'
 import { Strip } from './Strip.js'
 import { Thermometer } from './Thermometer.js'
 import { WhyStep } from './WhyStep.js'
 
+interface TankScreenProps {
+  readonly running: Running
+  readonly run: Run
+  readonly tank: TankFollowing
+  /** Shows another tank of the run. */
+  readonly choose: (tank: string) => void
+}
+
 /** A tank under way, to be read at arm's length and worked with wet hands. */
-export function TankScreen({ running, run, tank }: { running: Running; run: Run; tank: TankFollowing }) {
+export function TankScreen({ running, run, tank, choose }: TankScreenProps) {
   const writer = useWriter()
   const [said, setSaid] = useState<string | null>(null)
   useSounds(running)
-  const planned = run.plan.tanks.find(({ conditions }) => conditions.tank === tank.tank)
-  const load = (planned?.on_reels ?? []).map(({ film }) => film).join(', ')
   const { practice: speed } = run.plan
   const practice = speed === null ? [] : [say('runs.row.practice', { speed }, writer)]
   const screen = { running, tank, tell: setSaid }
@@ -31,9 +39,10 @@ export function TankScreen({ running, run, tank }: { running: Running; run: Run;
         <header className="tank-head">
           <Heading title={`Tank ${tank.tank}`} />
           <p className="quiet">
-            <Words>{[load, ...practice].join('; ')}</Words>
+            <Words>{[briefLoad(run, tank.tank), ...practice].join('; ')}</Words>
           </p>
         </header>
+        <OtherTanks running={running} tank={tank} choose={choose} />
         <section className="tank-bath" aria-label="Bath">
           <BathLead running={running} tank={tank} />
           <Strip running={running} tank={tank} />
