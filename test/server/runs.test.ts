@@ -134,6 +134,33 @@ describe('a run', () => {
     expectRefusal(await get('/api/runs?ended=perhaps'), 'request.invalid')
   })
 
+  it('refuses what was typed in from paper and cannot have been so, naming the event', async () => {
+    const id = await newRun()
+    const number = fresh()
+    const stated = (kind: 'poured-in' | 'poured-out' | 'noted', n: number, bath: number | null, second: number) =>
+      happened(kind, number + n, bath, {
+        device: 'paper',
+        life: 'sheet',
+        ...{ statedMs: served.clock.now() - 7_200_000 + second * 1000, statedTo: 'second' },
+        ...(kind === 'noted' ? { text: 'as written' } : {}),
+      })
+    const sheet = [stated('poured-in', 1, 0, 15), stated('poured-out', 2, 0, 495)]
+    const refusals = [
+      [[stated('poured-in', 3, 0, 495), stated('poured-out', 4, 0, 15)], 'paper.out-before-in', 'events[1]'],
+      [[...sheet, stated('poured-in', 5, 2, 300)], 'paper.out-of-order', 'events[2]'],
+      [[...sheet, stated('noted', 6, null, 9000)], 'paper.ahead', 'events[2]'],
+    ] as const
+    for (const [events, code, field] of refusals) {
+      const answer = await post(`/api/runs/${id}/events`, { events })
+      expectRefusal(answer, code)
+      expect(answer.json.field).toBe(field)
+    }
+    expect((await get(`/api/runs/${id}`)).json.last_seq).toBe(0)
+    expect((await post(`/api/runs/${id}/events`, { events: sheet })).status).toBe(200)
+    const late = await post(`/api/runs/${id}/events`, { events: [stated('poured-in', 7, 2, 300)] })
+    expectRefusal(late, 'paper.out-of-order')
+  })
+
   it('survives events that make no sense: it can still be read, listed and printed', async () => {
     const id = await newRun()
     const number = fresh()

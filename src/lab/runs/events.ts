@@ -1,5 +1,5 @@
-import { failed, type Instant, ok, problem, type Result } from '../../kernel/index.js'
-import type { RunEvent } from '../../score/index.js'
+import { expectOk, failed, type Instant, ok, problem, type Result } from '../../kernel/index.js'
+import { impossibleOnPaper, isFromPaper, type RunEvent } from '../../score/index.js'
 import type { KeptEvent, Run as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
@@ -9,12 +9,12 @@ import { followed, runView } from './queries.js'
 import { moveRollsOf } from './rolls-follow.js'
 import { fits, progressOf, sameEvent } from './rules.js'
 import { viewOfEvent } from './shape.js'
-import { standingRun } from './standing.js'
+import { scoreOf, standingRun } from './standing.js'
 
 /**
  * Adds what happened, all of it or none. An event whose id this run has already is there once, in whatever batch and
  * from whatever device it comes; one that says something else under a known id, or is known to another run, is
- * refused. Order of arrival does not matter. Runs that are over still take events: a phone may come late.
+ * refused, and so is what was typed in from paper and cannot have been so. Order of arrival does not matter. Runs that are over still take events: a phone may come late.
  */
 export async function addRunEvents(
   context: Context,
@@ -31,6 +31,8 @@ export async function addRunEvents(
   const before = await rooms.runs.events(id, 0)
   const fresh = await freshOf(rooms, id, before, events)
   if (!fresh.ok) return fresh
+  const possible = await canHaveBeen(context, rooms, run.value, before, fresh.value)
+  if (!possible.ok) return possible
   const added = fresh.value.length === 0 ? [] : await append(context, rooms, run.value, before, fresh.value)
   const kept = new Map([...before, ...added].map((one) => [one.event.id, one]))
   const sent = [...new Set(events.map((event) => event.id))].map((one) => viewOfEvent(kept.get(one) as Received))
@@ -57,6 +59,23 @@ async function freshOf(
     fresh.map(({ id }) => id),
   )
   return elsewhere === null ? ok(fresh) : failed(problem('run.event-elsewhere', { id: elsewhere }))
+}
+
+/** Refuses times from paper that cannot be; the field counts the events that are new. */
+async function canHaveBeen(
+  context: Context,
+  rooms: Rooms,
+  run: RunRecord,
+  before: readonly Received[],
+  fresh: readonly RunEvent[],
+): Promise<Result<null>> {
+  if (!fresh.some(isFromPaper)) return ok(null)
+  const zone = (await rooms.house.bench(context.bench))?.zone ?? 'UTC'
+  const known = before.map(({ event }) => event)
+  const found = impossibleOnPaper(expectOk(scoreOf(run.plan)), known, fresh, { zone, now: context.clock.now() })
+  if (found === null) return ok(null)
+  const place = fresh.findIndex(({ id }) => id === found.id)
+  return failed({ ...found.problem, field: place === -1 ? 'events' : `events[${place}]` })
 }
 
 async function append(

@@ -12,6 +12,7 @@ import type { Recipe } from '../recipe/definition.js'
 import { SHIPPED_RECIPES } from '../recipe/shipped.js'
 import { paperEvents } from './events-of.js'
 import { dice, type Pencil, pencilled, Sink } from './hand.test-support.js'
+import { impossibleOnPaper } from './possible.js'
 import { readSheet } from './read.js'
 import { typedIn } from './typing.test-support.js'
 
@@ -51,7 +52,8 @@ function both(seed: number, pencil: Pencil, { forgets = true, tickMs = 1000 } = 
   let number = 0
   const nextId = () => `typed-${String(number++).padStart(3, '0')}`
   const typed = paperEvents(read.happened, { entry: 'sheet', now, actor: 'me', nextId })
-  return { read, last, pressed: told(score, sink.events, last), typed: told(score, typed, last) }
+  const impossible = impossibleOnPaper(score, [], typed, { zone: ZONE, now: last })
+  return { read, last, impossible, pressed: told(score, sink.events, last), typed: told(score, typed, last) }
 }
 
 function told(score: Score, events: readonly RunEvent[], at: number): TankFollowing {
@@ -76,8 +78,9 @@ describe('a run done on paper and typed in', () => {
     const met = { runs: 0, done: 0, forgotten: 0, readings: 0, deviations: 0, midnight: 0, developed: 0 }
     fc.assert(
       fc.property(seeds, (seed) => {
-        const { read, pressed, typed } = both(seed, 'seconds')
+        const { read, impossible, pressed, typed } = both(seed, 'seconds')
         expect(read.findings.filter(({ stands }) => stands !== 'told')).toEqual([])
+        expect(impossible).toBeNull()
         expect(record(typed)).toEqual(record(pressed))
         met.runs += 1
         met.done += Number(pressed.phase === 'done')
@@ -113,7 +116,8 @@ describe('a run done on paper and typed in', () => {
     const met = { bands: 0, wider: 0 }
     fc.assert(
       fc.property(seeds, (seed) => {
-        const { read, pressed, typed } = both(seed, 'minutes', { forgets: false })
+        const { read, impossible, pressed, typed } = both(seed, 'minutes', { forgets: false })
+        expect(impossible).toBeNull()
         expect(read.findings.filter(({ stands }) => stands === 'never')).toEqual([])
         expect(typed.phase).toBe('done')
         claimsNoMore(pressed, typed)

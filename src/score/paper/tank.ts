@@ -76,7 +76,7 @@ export function dateTank(
 }
 
 /** The moment that has to come before: of a step inside a bath that bath's pour, else whatever was last. */
-const lastBefore = (dated: readonly Dated[], { index, inside }: SheetMoment): Dated | undefined =>
+export const lastBefore = <D extends Dated>(dated: readonly D[], { index, inside }: SheetMoment): D | undefined =>
   dated.findLast(({ moment }) =>
     inside ? moment.side === 'in' && moment.index < index : !moment.inside && moment.index <= index,
   )
@@ -97,7 +97,8 @@ const WORDS: Readonly<Record<Side, (name: string) => string>> = {
 }
 const wordsOf = ({ name, side }: SheetMoment): string => WORDS[side](name)
 
-function outOfOrder({ moment, at, time }: Dated, before: Dated | undefined): Problem | null {
+/** What is wrong with a moment that was surely before the one that it follows. */
+export function outOfOrder({ moment, at, time }: Dated, before: Dated | undefined): Problem | null {
   if (before === undefined || !surelyBefore(at, time, before)) return null
   const [own, other] = [writeTimeOnClock(time), writeTimeOnClock(before.time)]
   if (moment.side === 'out' && before.moment.index === moment.index)
@@ -110,7 +111,8 @@ function outOfOrder({ moment, at, time }: Dated, before: Dated | undefined): Pro
   })
 }
 
-function beforeZero({ moment, at, time }: Dated, { zero = null }: Place): Problem | null {
+/** What is wrong with a moment that was surely before zero by the clock. */
+export function beforeZero({ moment, at, time }: Dated, { zero = null }: Place): Problem | null {
   if (zero === null || !surelyBefore(at, time, zero)) return null
   const [own, other] = [writeTimeOnClock(time), writeTimeOnClock(zero.time)]
   return problem('paper.out-of-order', { name: wordsOf(moment), at: own, other: 'Zero', before: other })
