@@ -9,6 +9,7 @@ import { mixing } from './program/mixing.js'
 import { negatives } from './program/negatives.js'
 import { rolls } from './program/rolls.js'
 import type { Program } from './program/shape.js'
+import { shelf } from './program/shelf.js'
 import { waste } from './program/waste.js'
 
 const USAGE = registry['command.usage'].exit
@@ -26,7 +27,7 @@ function program(output: Output, done: (code: number) => void): Command {
       .addHelpText('after', () => `\nExample:\n${examples[name.split(' ')[0] as keyof typeof examples]}`)
 
   const parts: Program = { add, output, done }
-  for (const declare of [developing, negatives, mixing, baths, waste, rolls, keeping]) declare(parts)
+  for (const declare of [developing, negatives, mixing, baths, waste, rolls, shelf, keeping]) declare(parts)
   root.command('start').description('Starts the program; PORT, HOST and DATA_DIR are taken from the environment.')
   return root
 }

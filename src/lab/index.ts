@@ -66,6 +66,7 @@ export { addContainer, correctContainer, removeContainer, undoContainer } from '
 export { costOfRun } from './shelf/costs.js'
 export { finishMix } from './shelf/mixing.js'
 export { discard, handOver, measureContents, movePortion } from './shelf/moving.js'
+export { handOverOf, labelsOf, wasteLog } from './shelf/papers.js'
 export type {
   Container,
   Demand,

@@ -38,4 +38,5 @@ export type {
   MixSource,
   MixStep,
 } from './mixing/definition.js'
+export { type PackageShape, type ProductShape, productToMix, sourcesFor } from './mixing/from-records.js'
 export { mixSheet } from './mixing/sheet.js'

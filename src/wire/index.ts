@@ -20,6 +20,7 @@ import type * as rolls from './schemas/rolls.js'
 import type * as runs from './schemas/runs.js'
 import type * as shelf from './schemas/shelf.js'
 import type * as shelfAsked from './schemas/shelf-asked.js'
+import type * as shelfPaper from './schemas/shelf-paper.js'
 import type * as times from './schemas/times.js'
 import type * as tones from './schemas/tones.js'
 import type * as vessels from './schemas/vessels.js'
@@ -152,6 +153,8 @@ export type JugView = z.output<typeof shelf.JugView>
 export type Shelf = z.output<typeof shelf.Shelf>
 export type Posted = z.output<typeof shelf.Posted>
 export type FindLots = z.output<typeof shelf.FindLots>
+export type LabelFacts = z.output<typeof shelfPaper.LabelFacts>
+export type HandOverFacts = z.output<typeof shelfPaper.HandOverFacts>
 export type FinishMix = z.output<typeof shelf.FinishMix>
 export type FromShelf = z.output<typeof plans.FromShelf>
 export type ShelfCost = z.output<typeof shelf.ShelfCost>

@@ -5,6 +5,7 @@ import { routesOfRollPaper } from './routes-of-roll-paper.js'
 import { routesOfRolls } from './routes-of-rolls.js'
 import { routesOfRuns } from './routes-of-runs.js'
 import { routesOfShelf } from './routes-of-shelf.js'
+import { routesOfShelfPaper } from './routes-of-shelf-paper.js'
 import { IdParams, Nothing, Paper, Seen } from './schemas/common.js'
 import * as house from './schemas/house.js'
 import * as kit from './schemas/kit.js'
@@ -181,6 +182,7 @@ export const routes = routesOf({
   ...routesOfRolls,
   ...routesOfShelf,
   ...routesOfRollPaper,
+  ...routesOfShelfPaper,
   ...routesOfRegister,
 
   getBench: {

@@ -1,9 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest'
 import { expectOk } from '../../src/kernel/index.js'
-import { addRunEvents, costOfRun, getLot, planRun, takeInRolls } from '../../src/lab/index.js'
+import { addRunEvents, costOfRun, getLot, keepTimes, planRun, takeInRolls } from '../../src/lab/index.js'
 import type { RunEvent } from '../../src/score/index.js'
 import { schemas } from '../../src/wire/index.js'
-import { type Bench, benches, problemOf } from '../support/bench.js'
+import { type Bench, benches, problemOf, time } from '../support/bench.js'
 import { happened, runPlan, THREE_BATHS, tank, wholeRun } from '../support/runs.js'
 import { DEVELOPER, FIXER, shelfHands } from '../support/shelf-hands.js'
 
@@ -100,6 +100,24 @@ describe('the bottles of a plan', () => {
     const once = (name: string) => tankFrom([from(DEVELOP, developer, { poured_ml: 600 })], {}, name)
     expect(problemOf(await plan(once('A'), once('B'))).code).toBe('shelf.not-enough')
   })
+})
+
+it('a developer that is used again takes longer by what it has met, as its product says, and as nobody else did', async () => {
+  const id = await product({ ...DEVELOPER, name: 'Again', use: 'reusable', longer_percent_per_roll: 10 })
+  const bottleId = await bottle('Again')
+  expectOk(await mix(id, [[bottleId, 1000]]))
+  expectOk(await use(bottleId, { film: [{ format: '120', count: 2 }] }))
+  const kept = expectOk(await bench.write((context, rooms) => keepTimes(context, rooms, [time()])))
+  const development = { from: 'kept', time_id: kept.times[0]?.id, temperature: 20 }
+  const planned = async (more: object = {}) => {
+    const conditions = { tank: 'A', development: { ...development, ...more }, volume: 500 }
+    const run = expectOk(await plan(tankFrom([from(DEVELOP, bottleId)], { conditions })))
+    const found = run.plan.tanks[0]?.conditions.development
+    return found?.from === 'basis' ? found.modifiers : null
+  }
+  expect(await planned()).toEqual([{ name: 'repeat-use', factor: 1.2, origin: 'sheet' }])
+  const own = { name: 'repeat-use', factor: 1.5, origin: 'measured' }
+  expect(await planned({ modifiers: [own] })).toEqual([own])
 })
 
 describe('what a run took', () => {

@@ -112,6 +112,9 @@ const expected: Record<RouteName, readonly string[]> = {
   handOver: BENCH,
   takeBack: BENCH,
   pairOfBaths: BENCH,
+  lotLabels: BENCH,
+  handOverRecord: BENCH,
+  wasteLog: BENCH,
   rotateBaths: BENCH,
   washFromBottle: BENCH,
   costOfRun: BENCH,
@@ -210,6 +213,7 @@ const queries: Partial<Record<RouteName, string>> = {
   answerTime: '?at_c=21',
   rollByNumber: '?number=2026-0001',
   lotByCode: '?code=26-001',
+  lotLabels: '?codes=26-001',
 }
 
 const askedFor = (name: RouteName): Asked => {

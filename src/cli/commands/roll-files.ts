@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import { readFile, writeFile } from 'node:fs/promises'
+import { readFile } from 'node:fs/promises'
 import { failed, ok, problem, type Result } from '../../kernel/index.js'
 import {
   type Bench,
@@ -17,18 +17,9 @@ import { say } from '../../words/index.js'
 import { atBench } from '../data/at-bench.js'
 import { clock, openData } from '../data/open.js'
 import { askServer } from '../data/server.js'
-import { type Common, type Output, refuse, unitsOf, usage } from '../output.js'
+import { baseOf, toFile, written } from '../data/to-file.js'
+import { type Common, type Output, refuse, unitsOf } from '../output.js'
 import { rollsOf } from './bench-rolls.js'
-
-async function written(file: string, bytes: Uint8Array | string): Promise<Result<null>> {
-  try {
-    await writeFile(file, bytes)
-    return ok(null)
-  } catch (thrown) {
-    const reason = (thrown as NodeJS.ErrnoException).code ?? String(thrown)
-    return failed(problem('house.file-unwritable', { file, reason }))
-  }
-}
 
 /** Writes the whole register to a file: a table when its name ends with .csv, else JSON. */
 export async function exportRolls(file: string, options: Common, output: Output): Promise<number> {
@@ -75,15 +66,6 @@ export interface PaperOptions extends Common {
   readonly order?: string
   readonly used?: string
   readonly token?: string
-}
-
-/** Where the codes lead: with nobody running it is not known, so it has to be said. */
-function baseOf({ base }: PaperOptions): Result<string> {
-  if (base !== undefined && /^https?:\/\/[^/\s]+$/.test(base)) return ok(base)
-  const like = 'like --base http://192.168.1.20:4717'
-  return failed(
-    usage(base === undefined ? `Say where the bench is reached, ${like}.` : `--base is “${base}”; write it ${like}.`),
-  )
 }
 
 type Here = (context: Context, rooms: Rooms, bench: Bench, base: string) => Promise<Result<Uint8Array>>
@@ -162,12 +144,4 @@ export async function slip(order: string, file: string, options: PaperOptions, o
     return ok(await orderSlip(sheet))
   })
   return toFile(file, pdf, options, output)
-}
-
-async function toFile(file: string, pdf: Result<Uint8Array>, options: Common, output: Output): Promise<number> {
-  if (!pdf.ok) return refuse(output, pdf.problem, options)
-  const done = await written(file, pdf.value)
-  if (!done.ok) return refuse(output, done.problem, options)
-  output.out(options.json ? JSON.stringify({ file }, null, 2) : say('paper.written', { file }, unitsOf(options)))
-  return 0
 }

@@ -9,6 +9,7 @@ import { rollPaperHandlers } from './roll-paper.js'
 import { rollsHandlers } from './rolls.js'
 import { runsHandlers } from './runs.js'
 import { shelfHandlers } from './shelf.js'
+import { shelfPaperHandlers } from './shelf-paper.js'
 import { timesHandlers } from './times.js'
 
 /** One handler for every route of the table; a route without one does not compile. */
@@ -19,6 +20,7 @@ export const handlers: Handlers<RouteName> = {
   ...runsHandlers,
   ...rollsHandlers,
   ...shelfHandlers,
+  ...shelfPaperHandlers,
   ...rollPaperHandlers,
   ...registerHandlers,
   ...houseHandlers,

@@ -23,6 +23,8 @@ import { rollsPagesWords } from './rolls-pages.js'
 import { benchSheetWords, runRecordWords } from './run-paper.js'
 import { runRollsWords } from './run-rolls.js'
 import { shelfPagesWords } from './shelf-pages.js'
+import { shelfPaperWords } from './shelf-paper.js'
+import { shelfTerminalWords } from './shelf-terminal.js'
 import { temperWords } from './temper.js'
 import { thermometerWords } from './thermometers.js'
 import { timesWords } from './times.js'
@@ -50,6 +52,8 @@ export const deskWords = {
   ...chartWords,
   ...timesPagesWords,
   ...shelfPagesWords,
+  ...shelfPaperWords,
+  ...shelfTerminalWords,
   ...housePagesWords,
   ...graphWords,
   ...cardWords,

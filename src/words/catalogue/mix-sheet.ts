@@ -10,6 +10,7 @@ const rolls = (count: number): string => (count === 1 ? '1 roll' : `${count} rol
 
 /** Sentences of a mixing sheet, beside those of baths by weight. */
 export const mixSheetWords = {
+  'mix.before': (_: object) => 'Before you begin:',
   'mix.water': (p: { amount: Millilitres; low: Celsius; high: Celsius; kind: Water; cold: boolean }, w: Writer) =>
     `Pour in ${w.volume(p.amount)} of ${p.cold ? 'cold ' : ''}${WATER[p.kind]}, ${w.temperature(p.low)} to ${w.temperature(p.high)}.`,
   'mix.taps': (p: { hot: Millilitres; cold: Millilitres }, w: Writer) =>

@@ -20,6 +20,12 @@ export const shelfProblems = {
     'shelf#left',
     'Something was booked on {name} since you looked at it. Look again and repeat it.',
   ),
+  'shelf.no-such-name': registered(
+    404,
+    66,
+    'shelf#bottles',
+    'Nothing on the shelf is called {name}. Look at the shelf for its names.',
+  ),
   // The right bottle
   'shelf.wrong-lot': standing(
     'shelf#use',

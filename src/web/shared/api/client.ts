@@ -2845,6 +2845,16 @@ export type OrderSlipQuery = {
   token?: string
 }
 
+export type LotLabelsQuery = {
+  codes: string
+  layout?: 'A4' | 'Letter' | 'roll'
+  used?: number
+}
+
+export type HandOverRecordQuery = {
+  paper?: 'A4' | 'Letter'
+}
+
 export type OpenDemoBody = Record<string, never>
 
 export type RemoveDemoBody = Record<string, never>
@@ -3201,6 +3211,16 @@ export const rollStickersAddress = (query: RollStickersQuery = {}): string => ad
 /** Where to open: The slip of an order to print; with the token of a link that stands, with its code. */
 export const orderSlipAddress = (id: string, query: OrderSlipQuery = {}): string =>
   address(`/api/orders/${encodeURIComponent(id)}/slip.pdf`, query)
+
+/** Where to open: Labels of bottles to print, one a lot: a sheet, or small ones of a roll. */
+export const lotLabelsAddress = (query: LotLabelsQuery): string => address('/api/lots/labels.pdf', query)
+
+/** Where to open: The record of a hand-over to print: when, to whom, how much. */
+export const handOverRecordAddress = (id: string, query: HandOverRecordQuery = {}): string =>
+  address(`/api/shelf-entries/${encodeURIComponent(id)}/hand-over.pdf`, query)
+
+/** Where to open: Everything that went into jugs and out of them, as a table. */
+export const wasteLogAddress = (): string => address('/api/shelf/waste-log.csv')
 
 /** The whole register of rolls: their ways, orders and films. */
 export const exportRegister = () => send<RollRegister>('GET', '/api/rolls/register')
