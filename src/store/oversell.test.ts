@@ -1,9 +1,9 @@
-import Database from 'better-sqlite3'
 import { Kysely, PostgresDialect, SqliteDialect } from 'kysely'
 import pg from 'pg'
 import { expect, inject, it } from 'vitest'
 import { expectOk } from '../kernel/index.js'
 import type { Store } from '../lab/index.js'
+import { openKept } from './engines/kept.js'
 import { openStore } from './index.js'
 import { shelfRoom } from './rooms/shelf.js'
 import type { Db, Schema } from './schema.js'
@@ -44,7 +44,7 @@ it.each([
   async (_, wanted, times, had, left) => {
     const file = `${folder()}/data.db`
     const sqlite = expectOk(await openStore({ kind: 'sqlite', file }, world(92)))
-    const onFile = () => new Kysely<Schema>({ dialect: new SqliteDialect({ database: new Database(file) }) })
+    const onFile = () => new Kysely<Schema>({ dialect: new SqliteDialect({ database: openKept(file) }) })
     expect(await allAtOnce(sqlite, onFile, wanted, times)).toEqual({ had, left })
     const url = await freshDatabase(inject('postgres'))
     const postgres = expectOk(await openStore({ kind: 'postgres', url }, world(93)))

@@ -1,9 +1,9 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
-import Database from 'better-sqlite3'
 import { sql } from 'kysely'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { expectOk } from '../kernel/index.js'
+import { openKept } from './engines/kept.js'
 import { openSqlite } from './engines/sqlite.js'
 import { newestDataVersion, openStore } from './index.js'
 import { tempFolders } from './suite/folders.js'
@@ -93,7 +93,7 @@ describe('the data file', () => {
   it('of a newer version is refused and not changed', async () => {
     const file = `${folder()}/data.db`
     await expectOk(await openFile(file)).close()
-    const raw = new Database(file)
+    const raw = openKept(file)
     raw.prepare('insert into data_version values (?, 0)').run(newestDataVersion + 1)
     raw.close()
     const answer = await openFile(file)

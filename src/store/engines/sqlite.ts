@@ -1,11 +1,12 @@
 import { mkdirSync, readdirSync, rmSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
-import Database from 'better-sqlite3'
+import type Database from 'better-sqlite3'
 import { Kysely, SqliteDialect, sql } from 'kysely'
 import { failed, ok, problem, type Result } from '../../kernel/index.js'
 import type { ColumnTypes } from '../migrations/index.js'
 import type { Db, Schema } from '../schema.js'
 import { codeOf, committingOk, type Engine, reasonOf } from './engine.js'
+import { openKept } from './kept.js'
 
 /** "WETS" in ASCII: marks the file as ours (SQLite's application id). */
 const APPLICATION = 0x57455453
@@ -41,16 +42,16 @@ export function openSqlite(file: string, token: string): Result<Engine> {
 }
 
 function hold(file: string): Database.Database {
-  const database = new Database(file, { timeout: 0 })
+  const database = openKept(file, { timeout: 0 })
   try {
-    database.pragma('locking_mode = EXCLUSIVE')
-    database.pragma('journal_mode = WAL')
-    database.pragma('synchronous = FULL')
-    database.pragma('foreign_keys = ON')
+    database.exec('pragma locking_mode = EXCLUSIVE')
+    database.exec('pragma journal_mode = WAL')
+    database.exec('pragma synchronous = FULL')
+    database.exec('pragma foreign_keys = ON')
     // The first write takes the lock; from then on it is kept.
     database
       .transaction(() => {
-        database.pragma(`application_id = ${APPLICATION}`)
+        database.exec(`pragma application_id = ${APPLICATION}`)
         database.exec(
           'create table if not exists data_version (version integer primary key, applied_at integer not null) strict',
         )
@@ -100,7 +101,7 @@ function engineOn(database: Database.Database, file: string, token: string): Eng
 const kyselyOn = (database: Database.Database): Db => new Kysely<Schema>({ dialect: new SqliteDialect({ database }) })
 
 async function* fromCopy(copy: string, lines: (db: Db) => AsyncIterable<string>): AsyncIterable<string> {
-  const db = kyselyOn(new Database(copy, { readonly: true }))
+  const db = kyselyOn(openKept(copy, { readonly: true }))
   try {
     yield* lines(db)
   } finally {
