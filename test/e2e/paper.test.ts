@@ -15,6 +15,7 @@ async function typeIn(size: Size, film: string) {
   await planRun(page, film)
   await page.getByRole('link', { name: 'Type in from paper' }).click()
   await headed(page, 'Type in a run done on paper')
+  await saysNothingBefore(page)
   await page.getByLabel('Day').fill(new Date(Date.now() - 86_400_000).toISOString().slice(0, 10))
   await box(page, 'Zero by the clock').fill('14:00:00')
   await sees(page, 'read as 14:00:00')
@@ -34,6 +35,38 @@ async function typeIn(size: Size, film: string) {
   await sees(page, 'What stood on the sheet is on record.')
   await onRecord(page)
   return page
+}
+
+/** An empty form complains of nothing until somebody wants to keep it. */
+async function saysNothingBefore(page: Page) {
+  const complaint = page.getByText(/^No time of day is typed yet/)
+  await box(page, 'Zero by the clock').waitFor()
+  expect(await complaint.count()).toBe(0)
+  await page.getByRole('button', { name: 'Put it on record' }).click()
+  await complaint.first().waitFor()
+}
+
+/** While a correction is on its way, the Undo of what it corrects does nothing. */
+async function keepsBeforeUndo(page: Page) {
+  let letGo = () => {}
+  const held = new Promise<void>((resolve) => {
+    letGo = resolve
+  })
+  const sent: string[] = []
+  await page.route('**/api/runs/*/events', async (route) => {
+    sent.push(route.request().method())
+    await held
+    await route.continue()
+  })
+  await page.getByRole('button', { name: 'Put it on record' }).click()
+  const undo = page.getByRole('button', { name: 'Undo' })
+  await expect.poll(() => undo.getAttribute('aria-disabled')).toBe('true')
+  await undo.click({ force: true })
+  letGo()
+  await headed(page, /: Three baths, acid stop$/)
+  await sees(page, /^Developer came out .* late/)
+  expect(sent.filter((method) => method === 'POST')).toHaveLength(1)
+  await page.unroute('**/api/runs/*/events')
 }
 
 async function whatCannotBe(page: Page) {
@@ -72,10 +105,7 @@ it.each<Size>(['phone', 'laptop'])(
     await headed(page, 'Correct what was typed in')
     await expect.poll(() => box(page, 'Developer out at').inputValue()).toBe('14:08:05')
     await box(page, 'Developer out at').fill('14:09:05')
-    await page.getByRole('button', { name: 'Put it on record' }).click()
-    // The form says the same of what is typed, and the Undo of the first entry may still be up: the record has to stand.
-    await headed(page, `Paper ${size}: Three baths, acid stop`)
-    await sees(page, /^Developer came out .* late/)
+    await keepsBeforeUndo(page)
     await page.getByRole('button', { name: 'Undo' }).click()
     await sees(page, 'What was typed in is taken back; the form still has it.')
     await page

@@ -1,3 +1,4 @@
+import { useIsMutating } from '@tanstack/react-query'
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react'
 import { usePlace } from '../navigation/index.js'
 import { Button } from './Button.js'
@@ -17,13 +18,15 @@ const TellContext = createContext<Tell>(() => {})
 
 /**
  * Says quietly what was done, with Undo where it can be undone. What can be undone stays until it
- * is put away or the next one comes; news goes when the person goes on.
+ * is put away or the next one comes, and waits while something is being written; news goes when the person goes on.
  */
 export const useTell = (): Tell => useContext(TellContext)
 
 export function Toasts({ children }: { children: ReactNode }) {
   const [told, setToast] = useState<(Toast & { path: string }) | null>(null)
   const { path } = usePlace()
+  // What is just being written may stand in place of what Undo would take back, so until it is kept nothing is undone.
+  const writing = useIsMutating() > 0
   const tell = useMemo<Tell>(() => (toast) => setToast({ ...toast, path: window.location.pathname }), [])
   const toast = told && (told.undo || told.path === path) ? told : null
   useEffect(() => {
@@ -46,7 +49,11 @@ export function Toasts({ children }: { children: ReactNode }) {
               <p>
                 <Words>{toast.sentence}</Words>
               </p>
-              {toast.undo && <Button onClick={undo}>Undo</Button>}
+              {toast.undo && (
+                <Button onClick={undo} waits={writing}>
+                  Undo
+                </Button>
+              )}
               <Button look="bare" onClick={() => setToast(null)}>
                 Put away
               </Button>

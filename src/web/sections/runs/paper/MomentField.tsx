@@ -1,4 +1,5 @@
 import type { TimeOfDay } from '../../../../kernel/index.js'
+import type { Finding } from '../../../../score/index.js'
 import { say, writeDay } from '../../../../words/index.js'
 import { TextField, useWriter } from '../../../shared/ui/index.js'
 import type { Boxed } from './readDraft.js'
@@ -16,6 +17,12 @@ interface MomentFieldProps {
   readonly strict: boolean
 }
 
+/** What is to be changed; that nothing is typed yet is said only once the sheet was to be kept. */
+function foundWrong(finding: Finding | null, strict: boolean): string | null {
+  if (finding === null || finding.stands === 'told') return null
+  return finding.problem.code === 'paper.nothing' && !strict ? null : finding.problem.sentence
+}
+
 /** A time of day, read back with what it is taken for. */
 export function MomentField({ label, hint, text, onText, boxed, day, zone, strict }: MomentFieldProps) {
   const writer = useWriter()
@@ -30,7 +37,7 @@ export function MomentField({ label, hint, text, onText, boxed, day, zone, stric
       value={text}
       onText={onText}
       inputMode="text"
-      trouble={trouble ?? (finding === null || finding.stands === 'told' ? null : finding.problem.sentence)}
+      trouble={trouble ?? foundWrong(finding, strict)}
       echo={reading?.kind === 'read' ? echoOf(reading.value, reading.echo) : null}
     />
   )

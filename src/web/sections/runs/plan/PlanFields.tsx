@@ -75,6 +75,7 @@ export function PlanFields(props: PlanFieldsProps) {
           <>
             <TextField
               label="Exposure index"
+              hint="What the meter was set to, such as 400; for the record."
               value={reels.index}
               onText={(index) => change({ index })}
               inputMode="numeric"
@@ -106,6 +107,7 @@ export function PlanFields(props: PlanFieldsProps) {
         />
         <QuantityField
           label="Volume of each bath"
+          hint="What covers the reels, such as 500 ml; with it the room’s pull is reckoned."
           text={draft.volume}
           onText={(volume) => change({ volume })}
           reading={reading.volume}
