@@ -107,7 +107,7 @@ it.each(['phone', 'laptop'] as const)(
     await goTo(page, 'Today')
     await page.getByRole('textbox', { name: `Hook or clip of ${tarn}` }).fill('3')
     await page.getByRole('button', { name: `Hang up ${tarn}` }).click()
-    await sees(page, new RegExp(`^${tarn} Tarn 100 hangs on 3 and is dry at`))
+    await sees(page, new RegExp(`^${tarn} Tarn 100 hangs on 3 and should be dry at`))
     await page.getByRole('button', { name: 'Undo' }).click()
     await page.getByRole('button', { name: `Hang up ${tarn}` }).waitFor()
   },

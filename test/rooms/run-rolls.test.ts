@@ -76,6 +76,19 @@ describe('wrong process', () => {
     expect(run.plan.tanks[0]?.crosses_because).toBe(because.crosses_because)
   })
 
+  it('stops a film that is only named, when what is kept of it says another process', async () => {
+    const film = schemas.FilmStatement.parse({ name: 'Ember 200', process: 'colour-negative' })
+    expectOk(await bench.write((context, rooms) => keepFilm(context, rooms, film)))
+    const named = { on_reels: [{ film: 'ember 200', exposure_index: null, label: '' }] }
+    expect(problemOf(await plan(tank('A', '', named)))).toMatchObject({
+      code: 'loads.wrong-process',
+      details: { number: 'Ember 200', film: 'colour negative' },
+    })
+    expect((await plan(tank('A', '', { ...named, crosses_because: 'a test strip' }))).ok).toBe(true)
+    const practice = runPlan({ practice: 5, tanks: [tank('A', '', named)] })
+    expect((await bench.write((context, rooms) => planRun(context, rooms, practice))).ok).toBe(true)
+  })
+
   it('is not gone round by correcting a planned roll, one or many, or by a step into the run', async () => {
     const [planned, other] = (await takeIn({}, { process: 'colour-negative' })) as [string, string]
     const run = expectOk(await plan(loaded([planned])))

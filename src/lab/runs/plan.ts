@@ -43,9 +43,13 @@ async function planOf(rooms: Rooms, asked: PlanRun): Promise<Result<RunPlan>> {
   if (!thermometer.ok) return within(thermometer.problem, 'thermometer_id')
   const reels = await reelsOf(rooms, asked)
   if (!reels.ok) return reels
+  // Practice is done without film, whatever it is named after.
+  const films = asked.practice === null ? (await rooms.films.all()).map(({ statement }) => statement) : []
   const tanks: PlannedTank[] = []
   const taken: Taken = new Map()
   for (const [i, tank] of asked.tanks.entries()) {
+    const may = mayBeLoaded(tank, reels.value[i] as Reel[], films)
+    if (!may.ok) return within(may.problem, `tanks[${i}]`)
     const planned = await plannedTank(rooms, tank, reels.value[i] as Reel[], taken)
     if (!planned.ok) return within(planned.problem, `tanks[${i}]`)
     tanks.push(planned.value)
@@ -77,8 +81,6 @@ async function plannedTank(
   reels: readonly Reel[],
   taken: Taken,
 ): Promise<Result<PlannedTank>> {
-  const may = mayBeLoaded(asked, reels)
-  if (!may.ok) return may
   const vessel = await vesselOf(rooms, asked, reels)
   if (!vessel.ok) return vessel
   const baths = await bathsFromShelf(rooms, asked, reels, taken)

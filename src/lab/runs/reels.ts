@@ -1,6 +1,6 @@
 import { failed, nameKey, ok, problem, type Result } from '../../kernel/index.js'
-import { stopOf, throughList } from '../../planning/index.js'
-import type { AskedOnReel, AskedTank, OnReel, PlanRun } from '../../wire/index.js'
+import { type RollToLoad, stopOf, throughList } from '../../planning/index.js'
+import type { AskedOnReel, AskedTank, FilmStatement, OnReel, PlanRun } from '../../wire/index.js'
 import type { RollRecord } from '../rolls/port.js'
 import type { Rooms } from '../store.js'
 
@@ -85,17 +85,30 @@ export async function plannedRolls(rooms: Rooms): Promise<Map<string, Pick<Asked
   )
 }
 
-/** Whether every roll may go through the list of its tank: the hard stop that no screen or command can go round. */
-export function mayBeLoaded({ recipe, crosses_because, confirmed }: AskedTank, reels: readonly Reel[]): Result<null> {
-  for (const [i, { roll }] of reels.entries()) {
-    if (roll === null) continue
-    const facts = { ...roll.statement, number: roll.number.text }
+/**
+ * Whether every roll may go through the list of its tank: the hard stop that no screen or command can go round. A film
+ * that is only named is one's own, of the process that is kept of it; of one that nobody knows nothing is said.
+ */
+export function mayBeLoaded(
+  { recipe, crosses_because, confirmed }: AskedTank,
+  reels: readonly Reel[],
+  films: readonly FilmStatement[],
+): Result<null> {
+  for (const [i, reel] of reels.entries()) {
+    const facts = factsOf(reel, films)
+    if (facts === null) continue
     const process = throughList(facts, recipe.process, crosses_because ?? '')
     if (!process.ok) return failed({ ...process.problem, field: `on_reels[${i}]` })
     const stop = stopOf(facts, confirmed ?? [])
     if (!stop.ok) return failed({ ...stop.problem, field: `on_reels[${i}]` })
   }
   return ok(null)
+}
+
+function factsOf({ roll, film: name }: Reel, films: readonly FilmStatement[]): RollToLoad | null {
+  if (roll !== null) return { ...roll.statement, number: roll.number.text }
+  const film = films.find((one) => nameKey(one.name) === nameKey(name))
+  return film === undefined ? null : { number: film.name, process: film.process, whose: null, remarks: film.remarks }
 }
 
 /** What the plan keeps of a reel. */

@@ -36,6 +36,10 @@ export const TodayView = z
           hook: z.string(),
           since: InstantText,
           ready_at: InstantText.nullable().describe('From when it may be sleeved; null until it hangs.'),
+          dry_by: z
+            .enum(['kept', 'own-record', 'usual'])
+            .nullable()
+            .describe('Who says so: what is kept of the film, how soon its last rolls were sleeved, common practice.'),
         }),
       )
       .describe('Rolls that hang, or are to be hung.'),

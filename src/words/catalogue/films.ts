@@ -23,7 +23,7 @@ export const filmsWords = {
     'Only for a tolerance in contrast. A line for each strip: time, contrast. Such as 6:00, 0.48',
   'film.percent': (_: object) => 'Per cent of its time, such as 10.',
   'film.contrast': (_: object) => 'Contrast, such as 0.05.',
-  'film.drying': (_: object) => 'From hanging to dry, such as 2:30:00. Empty: two hours.',
+  'film.drying': (_: object) => 'From hanging to dry, such as 2:30:00. Empty: as its last rolls did, else two hours.',
   'film.bad-drying': (_: object) => 'Between ten minutes and two days, such as 2:30:00.',
   'film.bad-tolerance': (_: object) => 'A number, 0 to 50 per cent or 0 to 0.5 of contrast.',
   'film.bad-strips': (p: { line: number; text: string }) =>

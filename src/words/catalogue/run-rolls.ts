@@ -44,6 +44,8 @@ export const runRollsWords = {
         ? 'One roll waits. Enter takes it.'
         : `${p.count} rolls wait.`,
   'plan.rolls.wants': (_: object) => 'No kept time says it. Such as 9:30.',
+  'plan.rolls.other-time': (p: { time: string; film: string; index: number | null }) =>
+    `The developing time is ${p.time}, and the roll is ${p.film}${p.index === null ? '' : ` at ${p.index}`}. Is that meant?`,
   'plan.rolls.confirm.carbon-backing': (_: object) =>
     'The black backing is softened and rinsed off before the developer',
   'plan.rolls.confirm.infrared': (_: object) => 'This tank lets no infrared through, and I load in full darkness',

@@ -17,19 +17,19 @@ export const loadsProblems = {
   'loads.cancelled': registered(503, 75, 'times#mixed', 'The search for an arrangement was cancelled.'),
   'loads.wrong-process': unusable(
     'rolls#wrong-process',
-    'Roll {number} is {film} film and this list is for {list}: it would be spoilt. Choose a list for it, or write why your own film goes through this one.',
+    '{number} is {film} film and this list is for {list}: it would be spoilt. Choose a list for it, or write why your own film goes through this one.',
   ),
   'loads.wrong-process-of-others': unusable(
     'rolls#wrong-process',
-    'Roll {number} of {person} is {film} film and this list is for {list}. Film of somebody else never goes through the wrong process.',
+    '{number} of {person} is {film} film and this list is for {list}. Film of somebody else never goes through the wrong process.',
   ),
   'loads.carbon-backing': unusable(
     'rolls#backing',
-    'Roll {number} has a carbon-black backing, which comes off and fouls every bath. Soften it in an alkaline bath, rinse it off before the developer, and confirm that this will be done.',
+    '{number} has a carbon-black backing, which comes off and fouls every bath. Soften it in an alkaline bath, rinse it off before the developer, and confirm that this will be done.',
   ),
   'loads.infrared': unusable(
     'rolls#infrared',
-    'Roll {number} is infrared film: load it in full darkness, without any viewer, into a tank that lets no infrared through. Confirm that this tank does not.',
+    '{number} is infrared film: load it in full darkness, without any viewer, into a tank that lets no infrared through. Confirm that this tank does not.',
   ),
   'loads.time-unknown': unusable(
     'rolls#one-tank',

@@ -1,3 +1,4 @@
+import './films.css'
 import { type Celsius, nameKey, type Seconds } from '../../../kernel/index.js'
 import { type Code, say, type Writer, writeDay } from '../../../words/index.js'
 import { useBench, useFilms, useRuns, useTimes } from '../../shared/api/index.js'
@@ -25,12 +26,14 @@ export function FilmPage({ params }: { params: Record<string, string> }) {
             lead={say('film.lead', { kept: film !== null }, writer)}
             actions={<ButtonLink href="/times/films">All films</ButtonLink>}
           >
-            <WhatWorked film={name} />
-            <ItsTimes film={name} />
-            <section aria-labelledby="known">
-              <h2 id="known">What I know of it</h2>
-              <FilmForm key={`${name} ${film?.revision ?? 0}`} name={name} film={film} />
-            </section>
+            <div className="film">
+              <WhatWorked film={name} />
+              <ItsTimes film={name} />
+              <section aria-labelledby="known">
+                <h2 id="known">What I know of it</h2>
+                <FilmForm key={`${name} ${film?.revision ?? 0}`} name={name} film={film} />
+              </section>
+            </div>
           </Page>
         )
       }}

@@ -84,7 +84,7 @@ type FieldsProps = Pick<VesselFormProps, 'draft' | 'change'> & { troubles: Vesse
 function Material({ draft, change }: Pick<VesselFormProps, 'draft' | 'change'>) {
   return (
     <Select
-      label="Of"
+      label="Made of"
       value={draft.material}
       options={[
         ['plastic', 'plastic'],

@@ -1,6 +1,7 @@
 import { useState } from 'react'
+import { nameKey } from '../../../kernel/index.js'
 import type { TodayView } from '../../../wire/index.js'
-import { say, writeMinuteOfDay } from '../../../words/index.js'
+import { say, writeDay, writeMinuteOfDay } from '../../../words/index.js'
 import { moveRolls, type RollBatch, undoRollBatch, useWrite } from '../../shared/api/index.js'
 import { Button, sentenceOf, TextField, useTell, useWriter, Words } from '../../shared/ui/index.js'
 
@@ -15,7 +16,7 @@ export function Drying({ drying, zone }: { drying: readonly Roll[]; zone: string
       <ul className="rows drying">
         {drying.map((roll) =>
           roll.ready_at === null ? (
-            <ToHang key={roll.id} roll={roll} />
+            <ToHang key={roll.id} roll={roll} hanging={drying} />
           ) : (
             <Hung key={roll.id} roll={roll} zone={zone} />
           ),
@@ -47,17 +48,24 @@ function useStep() {
   return { step, waits: move.isPending }
 }
 
-function ToHang({ roll }: { roll: Roll }) {
+function ToHang({ roll, hanging }: { roll: Roll; hanging: readonly Roll[] }) {
   const writer = useWriter()
   const { step, waits } = useStep()
   const [hook, setHook] = useState('')
+  const there = hanging.find((one) => hook.trim() !== '' && nameKey(one.hook) === nameKey(hook))
   return (
-    <li>
+    <li className="to-hang">
       <div>
         <p>
           <Words>{say('drying.to-hang', { number: roll.number, film: roll.film }, writer)}</Words>
         </p>
-        <TextField label={`Hook or clip of ${roll.number}`} value={hook} onText={setHook} maxLength={60} />
+        <TextField
+          label={`Hook or clip of ${roll.number}`}
+          hint={there && say('drying.taken', there, writer)}
+          value={hook}
+          onText={setHook}
+          maxLength={60}
+        />
       </div>
       <Button waits={waits} aria-label={`Hang up ${roll.number}`} onClick={() => step(roll, 'hung', hook.trim())}>
         Hang it up
@@ -71,7 +79,9 @@ function Hung({ roll, zone }: { roll: Roll; zone: string }) {
   const { step, waits } = useStep()
   const ready = Date.parse(roll.ready_at ?? roll.since)
   const { number, film, hook } = roll
-  const facts = { number, film, hook, at: writeMinuteOfDay(ready, zone) }
+  const today = writeDay(Date.now(), zone) === writeDay(ready, zone)
+  const at = `${writeMinuteOfDay(ready, zone)}${today ? '' : ` on ${writeDay(ready, zone)}`}`
+  const facts = { number, film, hook, at, by: roll.dry_by ?? 'usual' }
   return (
     <li>
       <p>

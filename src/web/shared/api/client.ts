@@ -2566,6 +2566,7 @@ export type TodayView = {
     hook: string
     since: Instant
     ready_at: Instant | null
+    dry_by: 'kept' | 'own-record' | 'usual' | null
   }>
 }
 

@@ -19,6 +19,7 @@ import { PlanFields } from './PlanFields.js'
 import { Preview } from './Preview.js'
 import { onReels, type PlanReading, readPlan } from './readPlan.js'
 import { recipesOf } from './recipes.js'
+import { timesFor } from './rolls/load.js'
 import { readTogether, type Together } from './together.js'
 import { useTanks } from './useTanks.js'
 import { WhichTanks } from './WhichTanks.js'
@@ -62,12 +63,12 @@ function PlanForm({ times, recipes, thermometers }: PlanFormProps) {
   const [tried, setTried] = useState(false)
   const recipeOf = (one: PlanDraft) => recipes.find(({ id }) => id === one.recipe) ?? (recipes[0] as Recipe)
   const recipe = recipeOf(draft)
-  const time = timeOf(times, draft.from)
-  const { film } = onReels(draft, time)
+  const time = timeOf(times, draft)
+  const { film } = draft.load.rolls[0] ?? onReels(draft, time)
   const thermometer = thermometers.find(({ id }) => id === draft.thermometer) ?? null
   const films = useFilms().data ?? []
   const readings = tanks.drafts.map((one) =>
-    readPlan({ draft: one, recipe: recipeOf(one), time: timeOf(times, one.from), thermometer, films, times, units }),
+    readPlan({ draft: one, recipe: recipeOf(one), time: timeOf(times, one), thermometer, films, times, units }),
   )
   const reading = readings[tanks.place] as PlanReading
   const together = readTogether(readings)
@@ -124,10 +125,12 @@ function PlanForm({ times, recipes, thermometers }: PlanFormProps) {
   )
 }
 
-/** The kept time that was chosen; the first one until something is. */
-function timeOf(times: readonly TimeRecord[], from: string): TimeRecord | null {
+/** The kept time that was chosen; the first one until something is, which is one of the rolls where there is one. */
+function timeOf(times: readonly TimeRecord[], { from, load }: PlanDraft): TimeRecord | null {
   if (from === 'own') return null
-  return times.find(({ id }) => id === from) ?? times[0] ?? null
+  const [roll] = load.rolls
+  const first = roll === undefined ? undefined : timesFor(roll, times)[0]
+  return times.find(({ id }) => id === from) ?? first ?? times[0] ?? null
 }
 
 const namesOf = (recipes: readonly Recipe[]): string => [...new Set(recipes.map(({ name }) => name))].join(', ')

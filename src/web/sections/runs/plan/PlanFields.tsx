@@ -17,7 +17,9 @@ import {
 import { measuredBaths } from '../names.js'
 import type { PlanDraft } from './draft.js'
 import { onReels, type PlanReading, takesTime } from './readPlan.js'
+import type { LoadDraft } from './rolls/load.js'
 import { RollsOfTank } from './rolls/RollsOfTank.js'
+import { TimeOfRolls } from './rolls/TimeOfRolls.js'
 import { WhichTank } from './rolls/WhichTank.js'
 import { ReadWith, RoomAndTank } from './Warmth.js'
 
@@ -34,6 +36,13 @@ export interface PlanFieldsProps {
   readonly thermometers: readonly ThermometerRecord[]
   /** The one that was chosen. */
   readonly thermometer: ThermometerRecord | null
+}
+
+/** The plan with another load; it has at least the reels that its rolls are on. */
+const loaded = ({ load, reels }: PlanDraft, part: Partial<LoadDraft>): Partial<PlanDraft> => {
+  const next = { ...load, ...part }
+  const most = Math.max(0, ...next.rolls.map(({ reel }) => reel))
+  return { load: next, ...(most > Number(reels) ? { reels: `${most}` } : {}) }
 }
 
 export function PlanFields(props: PlanFieldsProps) {
@@ -55,11 +64,12 @@ export function PlanFields(props: PlanFieldsProps) {
       <ReadWith {...props} />
       <RollsOfTank
         load={draft.load}
-        onLoad={(part) => change({ load: { ...draft.load, ...part } })}
+        onLoad={(part) => change(loaded(draft, part))}
         recipe={recipe}
         reels={Number(draft.reels) || 1}
         mixed={reading.mixed}
       />
+      <TimeOfRolls load={draft.load} times={props.times} time={props.time} onTime={(from) => change({ from })} />
       {draft.load.rolls.length === 0 && (
         <TextField
           label="What is on the reels"

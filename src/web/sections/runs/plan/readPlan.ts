@@ -80,7 +80,6 @@ export function readPlan({ draft, recipe, time, thermometer, films, times, units
       measuredBaths(recipe).map(({ id }) => [id, degrees(draft.temperatures[id] ?? '')] as const),
     ),
   }
-  const troubles = troublesOf({ ...draft, ...reels }, recipe, units)
   const unread = [
     fields.time,
     fields.temperature,
@@ -93,6 +92,10 @@ export function readPlan({ draft, recipe, time, thermometer, films, times, units
   const measured = readValue(fields.temperature)
   const temperature = measured === null ? null : right(measured)
   const mixed = mixedOf({ load: draft.load, times, films, time, temperature })
+  const troubles = {
+    ...(mixed?.shared === null ? { rolls: say('plan.mixed.missing', {}, units) } : {}),
+    ...troublesOf({ ...draft, ...reels }, recipe, units),
+  }
   const alone = wishOf(recipe, time, readValue(fields.time), temperature)
   const wish = draft.load.shared && mixed !== null ? sharedWish(mixed, alone) : alone
   const around = aroundOf(fields, draft.material, developerOf(wish))

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useState } from 'react'
+import { writeFormat } from '../../../../../planning/index.js'
 import { say } from '../../../../../words/index.js'
 import { type RollSummary, useWaitingRolls } from '../../../../shared/api/index.js'
 import { Button, TextField, useWriter, Words } from '../../../../shared/ui/index.js'
@@ -59,11 +60,8 @@ export function FindRolls({ taken, onRoll }: { taken: readonly string[]; onRoll:
   )
 }
 
-const rollFacts = ({ number, film, exposure_index, treatment, whose, format }: RollSummary) => ({
-  number,
-  film,
-  format,
-  whose,
-  index: treatment.as === 'index' ? treatment.index : exposure_index,
-  pushed: treatment.as === 'index',
-})
+const rollFacts = (roll: RollSummary) => {
+  const { number, film, exposure_index, treatment, whose } = roll
+  const pushed = treatment.as === 'index'
+  return { number, film, whose, format: writeFormat(roll), index: pushed ? treatment.index : exposure_index, pushed }
+}

@@ -111,7 +111,7 @@ function Stops({ load, onLoad, recipe }: PartProps & { recipe: Recipe }) {
     onLoad({ confirmed: yes ? [...load.confirmed, remark] : load.confirmed.filter((one) => one !== remark) })
   return (
     <>
-      <div role="status">
+      <div role="status" className="stops">
         {stopsOf(load, recipe.process).map((sentence) => (
           <p key={sentence} className="note">
             <Words>{sentence}</Words>

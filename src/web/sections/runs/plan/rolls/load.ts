@@ -1,7 +1,7 @@
 import { nameKey, readDuration, type Seconds } from '../../../../../kernel/index.js'
 import { type RollToLoad, type StopRemark, stopOf, throughList } from '../../../../../planning/index.js'
 import type { Recipe } from '../../../../../score/index.js'
-import type { PlanRunInput, RollSummary } from '../../../../shared/api/index.js'
+import type { PlanRunInput, RollSummary, TimeRecord } from '../../../../shared/api/index.js'
 
 /** A roll of the register that was chosen for a tank. */
 export interface ChosenRoll extends RollToLoad {
@@ -79,6 +79,10 @@ export function isMixed({ rolls }: LoadDraft): boolean {
         roll.ownContrast !== first.ownContrast),
   )
 }
+
+/** The kept times of the film and index that a roll is developed as. */
+export const timesFor = ({ film, index, ownContrast }: ChosenRoll, times: readonly TimeRecord[]): TimeRecord[] =>
+  ownContrast ? [] : times.filter((time) => nameKey(time.film) === nameKey(film) && time.exposure_index === index)
 
 export const typedWant = ({ wants }: ChosenRoll): Seconds | null => {
   const reading = wants.trim() === '' ? null : readDuration(wants)

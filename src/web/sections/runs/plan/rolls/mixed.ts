@@ -3,7 +3,7 @@ import { type SharedTime, sharedTime, type Tolerance, type Wanted } from '../../
 import { developingTime } from '../../../../../science/index.js'
 import type { FilmRecord, TimeRecord } from '../../../../shared/api/index.js'
 import { basisOf } from '../../../../shared/figures/index.js'
-import { type ChosenRoll, isMixed, type LoadDraft, typedWant } from './load.js'
+import { type ChosenRoll, isMixed, type LoadDraft, timesFor, typedWant } from './load.js'
 
 /** The films of a mixed tank, each with the time it wants; null where nothing says it. */
 export interface Mixed {
@@ -31,11 +31,9 @@ export function mixedOf(given: Given): Mixed | null {
 }
 
 function keptWant(roll: ChosenRoll, { times, time, temperature }: Given): Seconds | null {
-  if (time === null || roll.ownContrast) return null
-  const kept = times.find(
+  if (time === null) return null
+  const kept = timesFor(roll, times).find(
     (one) =>
-      nameKey(one.film) === nameKey(roll.film) &&
-      one.exposure_index === roll.index &&
       nameKey(one.developer) === nameKey(time.developer) &&
       JSON.stringify(one.dilution_parts) === JSON.stringify(time.dilution_parts),
   )
