@@ -1,10 +1,13 @@
 import type { Page } from 'playwright-core'
-import { expect, it } from 'vitest'
+import { beforeAll, expect, it } from 'vitest'
+import { codesOn, readerOfCodes } from '../support/paper.js'
 import { accessible } from './support/axe.js'
 import { bench, type Size } from './support/browser.js'
+import { send } from './support/send.js'
 import { focusedName, headed, sees, tabTo } from './support/steps.js'
 
 const { open } = bench()
+beforeAll(readerOfCodes)
 
 /** Fourteen rolls of two people; the ninth line is wrong at first. */
 const handedOver = (ida: string, jon: string, wrong: string) => `${ida}:
@@ -131,3 +134,36 @@ it('a long list comes a page at a time, and a view of it is kept', async () => {
   await page.getByRole('button', { name: 'Show as a table' }).click()
   await page.getByRole('columnheader', { name: 'Film' }).waitFor()
 })
+
+/** Where the codes lead on the paper that a button of the page opens. */
+async function codesBehind(page: Page, button: string): Promise<string[]> {
+  const href = await page.getByRole('link', { name: button, exact: true }).getAttribute('href')
+  const answer = await page.request.get(href ?? '')
+  expect([button, answer.headers()['content-type']]).toEqual([button, 'application/pdf'])
+  return (await codesOn(await answer.body())).map(({ text }) => new URL(text).pathname).sort()
+}
+
+it.each<Size>(['phone', 'laptop'])(
+  'stickers and slip of an order are printed on a %s, and what their codes hold leads to its rolls and its link',
+  async (size) => {
+    const page = await open('/rolls', size)
+    const { id } = await send<{ id: string }>(page, '/api/orders', { person: `Mara ${size}`, counted_in: 2 })
+    const statement = { film: 'Fell 25', process: 'black-and-white', format: '120', whose: `Mara ${size}` }
+    const asked = { order_id: id, rolls: [{ statement }, { statement }] }
+    const { rolls } = await send<{ rolls: { number: string }[] }>(page, '/api/rolls', asked)
+    const leads = rolls.map(({ number }) => `/r/${number}`)
+    await page.goto(`/rolls/orders/${id}`)
+    expect(await codesBehind(page, 'Print stickers')).toEqual([...leads, ...leads].sort())
+    expect(await codesBehind(page, 'Print the slip')).toEqual([])
+
+    await page.getByRole('button', { name: 'Make a link' }).click()
+    const [link = ''] = await codesBehind(page, 'Print the slip with this link')
+    await page.goto(link)
+    await headed(page, 'How far your film is')
+    await sees(page, rolls[0]?.number ?? '')
+
+    await page.goto(leads[1] as string)
+    await headed(page, `${rolls[1]?.number} Fell 25`)
+    expect(await codesBehind(page, 'Print stickers')).toEqual([leads[1], leads[1]])
+  },
+)

@@ -4,15 +4,19 @@ import { join } from 'node:path'
 import type { Store, TimeRecord } from '../../src/lab/index.js'
 import { type Furnished, openTwoYears } from './bench.js'
 
+/** Fifteen hundred writes, each on the disk before the next: seconds alone, a minute beside other suites. */
+export const FURNISHING_MS = 180_000
+
 /** Lends a furnished SQLite store and clears up after it. */
 export async function withTwoYears<T>(
   seed: number,
   work: (furnished: Furnished) => Promise<T>,
-  through?: (store: Store) => Store,
+  through: (store: Store, file: string) => Store = (store) => store,
 ): Promise<T> {
   const folder = mkdtempSync(join(tmpdir(), 'wetside-two-year-'))
   try {
-    const furnished = await openTwoYears({ kind: 'sqlite', file: join(folder, 'wetside.db') }, seed, through)
+    const file = join(folder, 'wetside.db')
+    const furnished = await openTwoYears({ kind: 'sqlite', file }, seed, (store) => through(store, file))
     try {
       return await work(furnished)
     } finally {

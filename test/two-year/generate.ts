@@ -3,12 +3,13 @@ import type { Store } from '../../src/lab/index.js'
 import { START } from './calendar.js'
 import { Darkroom, type LogEntry, type Season } from './darkroom.js'
 import { enteringSheets } from './seasons/entering-sheets.js'
+import { handingOver } from './seasons/handing-over.js'
 import { houseKeeping } from './seasons/house-keeping.js'
 import { shelf } from './seasons/shelf.js'
 import { thermometerTerms } from './seasons/thermometer-terms.js'
 
 /** What goes on in the two years. A later part of the program adds its season here. */
-const SEASONS: readonly Season[] = [houseKeeping, thermometerTerms, enteringSheets, shelf]
+const SEASONS: readonly Season[] = [houseKeeping, thermometerTerms, enteringSheets, shelf, handingOver]
 
 /**
  * Fills an empty store with two years of a community darkroom, 1 October 2024 to 30 September 2026, by the

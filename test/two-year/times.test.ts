@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { type Celsius, celsius, expectOk, ok, seconds } from '../../src/kernel/index.js'
 import { basisOf, type TimeRecord } from '../../src/lab/index.js'
 import { developingTime, dose, rateAt, type TimeBasis, timeForCourse } from '../../src/science/index.js'
-import { standingTimes, withTwoYears } from './fixture.js'
+import { FURNISHING_MS, standingTimes, withTwoYears } from './fixture.js'
 import { limitsOf, offSheet, steepest, type TimeAt, troubles } from './held.js'
 
 const SEED = 2024
@@ -34,10 +34,12 @@ const named = ({ film, developer, exposureIndex }: TimeRecord) => `${film}, ${de
 
 describe('every standing time of the two-year bench', () => {
   let all: Held[]
-  beforeAll(() =>
-    withTwoYears(SEED, async ({ store }) => {
-      all = (await standingTimes(store)).map(held)
-    }),
+  beforeAll(
+    () =>
+      withTwoYears(SEED, async ({ store }) => {
+        all = (await standingTimes(store)).map(held)
+      }),
+    FURNISHING_MS,
   )
 
   it('agrees between plan, dose and rate to 0.1 s at constant temperature', () => {

@@ -94,7 +94,8 @@ export const rollsPagesWords = {
   'roll.correction': (p: { changes: readonly string[] }) =>
     p.changes.length === 0 ? 'kept again without a change' : `corrected: ${p.changes.join('; ')}`,
   'roll.code': (p: { number: string }) => `Roll ${p.number}`,
-  'roll.twin': (p: { twin: number }) => `Twin check ${p.twin}: one sticker on the roll, the other on the slip.`,
+  'roll.twin': (p: { twin: number }) =>
+    `Twin check ${p.twin}: one sticker on the roll, the other on what it goes into.`,
 
   'orders.none': (_: object) => 'No order is on the bench.',
   'orders.none.how': (_: object) =>
