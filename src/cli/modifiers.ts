@@ -24,13 +24,30 @@ export interface ModifierOptions {
   readonly preWet?: string
 }
 
+/** The same as numbers, as JSON has them. */
+export interface Modifying {
+  readonly factor?: number
+  readonly ofIndex?: number
+  readonly exposedAt?: number
+  readonly push?: number
+  readonly agitation?: Agitation
+  readonly use?: number
+  readonly preWet?: number
+}
+
 type Asked = Pick<TimeQuestion, 'modifiers' | 'indexes'>
 
 /** The factors that were asked for; `ofTime` is the index that a stored time is for, where it is known. */
 export function modifiersBy(options: ModifierOptions, ofTime: number | null, writer: Writer): Result<Asked> {
   const numbers = numbersOf(options, ['factor', 'ofIndex', 'exposedAt', 'push', 'use', 'preWet'])
   if (!numbers.ok) return numbers
-  const { factor, ofIndex = ofTime ?? undefined, exposedAt, push, use, preWet } = numbers.value
+  const { agitation } = options
+  return modifiersOf({ ...numbers.value, ...(agitation === undefined ? {} : { agitation }) }, ofTime, writer)
+}
+
+/** The factors by numbers. */
+export function modifiersOf(asked: Modifying, ofTime: number | null, writer: Writer): Result<Asked> {
+  const { factor, ofIndex = ofTime ?? undefined, exposedAt, push, use, preWet, agitation } = asked
   if (exposedAt !== undefined && ofIndex === undefined)
     return failed(usage('Say which index the time is for, too: --of-index 400.'))
   const indexes = ofIndex === undefined || exposedAt === undefined ? undefined : { ofTime: ofIndex, exposedAt }
@@ -39,7 +56,7 @@ export function modifiersBy(options: ModifierOptions, ofTime: number | null, wri
   const shown = (found: Result<PracticeFactor>): Result<Modifier> => (found.ok ? ok(noted(found.value, writer)) : found)
   const byPractice = push === undefined && indexes !== undefined && !isOwnIndex(indexes)
   const modifiers = all([
-    ...(options.agitation === undefined ? [] : [shown(ok(agitationFactor(options.agitation)))]),
+    ...(agitation === undefined ? [] : [shown(ok(agitationFactor(agitation)))]),
     ...own('pre-wet', preWet),
     ...(byPractice ? [shown(pushFactor(indexes))] : own('push-pull', push)),
     ...(use === undefined ? [] : [shown(repeatUseFactor(use))]),

@@ -45,6 +45,7 @@ export type ProblemBody = z.output<typeof common.ProblemBody>
 export type TimeStatement = z.output<typeof times.TimeStatement>
 export type TimeRecord = z.output<typeof times.TimeRecord>
 export type TimeAnswer = z.output<typeof times.TimeAnswer>
+export type TimeQuestion = z.output<typeof publishing.TimeQuestion>
 export type DoseAnswer = z.output<typeof publishing.DoseAnswer>
 export type ScoreAnswer = z.output<typeof publishing.ScoreAnswer>
 export type ThermometerAnswer = z.output<typeof publishing.ThermometerAnswer>

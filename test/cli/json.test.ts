@@ -125,6 +125,91 @@ describe('asked in JSON or by options it is one answer', () => {
   })
 })
 
+describe('times, scores and thermometers asked in JSON', () => {
+  const points = [
+    { temperature_c: 18, time_s: 690 },
+    { temperature_c: 20, time_s: 570 },
+    { temperature_c: 24, time_s: 405 },
+  ]
+  const cases: [what: string, argv: string[], question: object][] = [
+    ['a time', ['time', '--at', '21.6C', ...POINTS], { time: { points }, at_c: 21.6 }],
+    [
+      'a time with every factor',
+      [
+        ...['time', '--at', '22C', '--point', '20C 8:00', '--coefficient', '2.2', '--law', 'arrhenius'],
+        ...['--of-index', '400', '--exposed-at', '800', '--agitation', 'rotary', '--use', '2', '--pre-wet', '1.05'],
+        ...['--factor', '0.95', '--thermometer-error', '0.3C', '--source', 'page 2'],
+      ],
+      {
+        time: {
+          ...{ points: [{ temperature_c: 20, time_s: 480 }], coefficient: 2.2, law: 'arrhenius' },
+          ...{ exposure_index: 400, source_words: 'page 2' },
+        },
+        ...{ at_c: 22, exposed_at: 800, agitation: 'rotary', use: 2, pre_wet: 1.05, factor: 0.95 },
+        thermometer_error_c: 0.3,
+      },
+    ],
+    [
+      'a push by one’s own factor',
+      ['time', '--at', '20C', '--point', '20C 8:00', '--push', '1.4'],
+      { time: { points: [{ temperature_c: 20, time_s: 480 }] }, at_c: 20, push: 1.4 },
+    ],
+    ['an unchecked thermometer', ['thermometer', '--read', '21C'], { read_c: 21 }],
+    [
+      'a checked thermometer',
+      ['thermometer', '--read', '25C', '-c', '20.4=20.0', '-c', '30.1=30'],
+      {
+        read_c: 25,
+        checks: [
+          { read_c: 20.4, true_c: 20 },
+          { read_c: 30.1, true_c: 30 },
+        ],
+      },
+    ],
+    [
+      'a score by one’s own time',
+      ['score', 'three-bath-water-stop', '--developer-time', '8:00'],
+      { recipe: 'three-bath-water-stop', developer_time_s: 480 },
+    ],
+    ['a score without a time', ['score', 'colour-negative'], { recipe: 'colour-negative' }],
+    [
+      'a score by times of a sheet',
+      ['score', 'three-bath-acid-stop', '--at', '19C', ...POINTS],
+      { recipe: 'three-bath-acid-stop', time: { points }, at_c: 19 },
+    ],
+  ]
+  it.each(cases)('%s is the same answer, and its working names a source for every line', async (_, argv, question) => {
+    const [name = ''] = argv
+    const by = (way: string) => command([...argv, way])
+    for (const way of ['--json', '--explain']) {
+      const asked = await by(way)
+      expect([asked.code, asked.err]).toEqual([0, []])
+      expect(await command([name, '-', way], JSON.stringify(question))).toEqual(asked)
+    }
+    const { working } = JSON.parse((await by('--json')).out.join('\n'))
+    expect(working.length).toBeGreaterThan(0)
+    for (const { line, source } of working) expect(Math.min(line.length, source.length)).toBeGreaterThan(3)
+  })
+
+  it.each([
+    ['a list that is not there', { recipe: 'four-baths' }, /no list of baths called four-baths/],
+    ['two times', { recipe: 'colour-negative', developer_time_s: 60, time: { points }, at_c: 20 }, /but not both/],
+    ['no temperature', { recipe: 'colour-negative', time: { points } }, /at what temperature/],
+    ['no shape of ours', { list: 1 }, /the question: recipe/],
+  ])('a score is refused for %s', async (_, question, says) => {
+    const ran = await command(['score', '-'], JSON.stringify(question))
+    expect([ran.code, ran.out]).toEqual([64, []])
+    expect(ran.err.join(' ')).toMatch(says)
+  })
+
+  it('a dose names a source for every line of its working', async () => {
+    const { out } = await command(['dose', '--point', '20C 8:00', '--json'], READINGS)
+    const { working } = JSON.parse(out.join('\n'))
+    expect(working).toHaveLength(5)
+    for (const { line, source } of working) expect(Math.min(line.length, source.length)).toBeGreaterThan(3)
+  })
+})
+
 describe('the answers agree with each other', () => {
   it('a time in either unit is the same', async () => {
     const seconds = async (...argv: string[]) =>

@@ -1,10 +1,12 @@
 import { celsius, ok, type Result, type Seconds, seconds, type UnitSystem } from '../../kernel/index.js'
-import { type CourseReading, dose as doseOf, type TimeBasis } from '../../science/index.js'
+import { basisOf, groundsOf, timeStatementOf } from '../../lab/index.js'
+import { type CourseReading, type Dose, dose as doseOf, type TimeBasis } from '../../science/index.js'
 import type { DoseAnswer } from '../../wire/index.js'
-import { say, warningSentence, writerFor } from '../../words/index.js'
+import { lawSentence, say, type WorkingLine, type Writer, warningSentence, writerFor } from '../../words/index.js'
 import { tell } from '../answer.js'
 import { isJson, jsonIn } from '../asked.js'
 import { type BasisOptions, basisFrom } from '../basis.js'
+import { board } from '../board.js'
 import { listText, readingsIn } from '../lists.js'
 import { type Common, type Output, refuse, unitsOf } from '../output.js'
 
@@ -25,7 +27,7 @@ export async function dose(file: string | undefined, options: DoseOptions, outpu
     {
       view,
       lines: [view.sentence, ...view.warnings.map((warning) => warning.sentence)],
-      working: () => explain(basis, readings, view, options),
+      working: () => board(view.working),
     },
     options,
     output,
@@ -48,7 +50,6 @@ function fromLines(text: string, options: DoseOptions, units: UnitSystem): Resul
 async function fromJson(text: string): Promise<Result<Asked>> {
   const question = await jsonIn(text, 'the question', 'dose-question')
   if (!question.ok) return question
-  const { basisOf, timeStatementOf } = await import('../../lab/index.js')
   const basis = basisOf(timeStatementOf(question.value.time))
   if (!basis.ok) return basis
   const readings = question.value.readings.map(({ at_s, temperature_c }) => ({
@@ -58,12 +59,7 @@ async function fromJson(text: string): Promise<Result<Asked>> {
   return ok({ basis: basis.value, readings })
 }
 
-function viewOf(
-  basis: TimeBasis,
-  readings: readonly CourseReading[],
-  found: Extract<ReturnType<typeof doseOf>, { ok: true }>['value'],
-  options: Common,
-): DoseAnswer {
+function viewOf(basis: TimeBasis, readings: readonly CourseReading[], found: Dose, options: Common): DoseAnswer {
   const writer = writerFor(unitsOf(options))
   const { reference } = basis
   return {
@@ -79,24 +75,40 @@ function viewOf(
       { actual: span(readings) as Seconds, equivalent: found.equivalent, reference, fraction: found.fraction },
       writer,
     ),
+    working: workingOf(basis, readings, found, writer),
   }
 }
 
 const span = (readings: readonly CourseReading[]): number => (readings.at(-1)?.at ?? 0) - (readings[0]?.at ?? 0)
 
-/** Stretch by stretch: from, to, the two temperatures, and what the stretch came to. */
-function explain(basis: TimeBasis, readings: readonly CourseReading[], view: DoseAnswer, options: Common): string[] {
-  const writer = writerFor(unitsOf(options))
-  const stretches = readings.slice(1).map((to, i) => {
-    const from = readings[i] as CourseReading
-    const part = doseOf(basis, [from, to])
-    return part.ok
-      ? say(
-          'dose.stretch',
-          { from: from.at, to: to.at, cool: from.temperature, warm: to.temperature, equivalent: part.value.equivalent },
-          writer,
-        )
-      : part.problem.sentence
-  })
-  return [...stretches, say('dose.mean-rate', { rate: view.mean_rate }, writer)]
+/** Where it starts from, the law, stretch by stretch, and the sum; each with where it comes from. */
+function workingOf(basis: TimeBasis, readings: readonly CourseReading[], found: Dose, writer: Writer): WorkingLine[] {
+  const { reference, kind, coefficient, points } = basis
+  const sheet = say('time.origin.sheet', {}, writer)
+  const byLaw = kind === 'ordinary' && points.length === 1
+  return [
+    { line: say('time.working.reference', reference, writer), source: sheet },
+    {
+      line: lawSentence(groundsOf(basis, ''), writer),
+      source: byLaw ? say(`time.origin.${coefficient.origin}`, {}, writer) : sheet,
+    },
+    ...readings.slice(1).map((to, i) => stretch(basis, readings[i] as CourseReading, to, writer)),
+    {
+      line: say('dose.total', { equivalent: found.equivalent }, writer),
+      source: say('dose.source.total', {}, writer),
+    },
+    {
+      line: say('dose.mean-rate', { rate: found.meanRate }, writer),
+      source: say('dose.source.mean-rate', {}, writer),
+    },
+  ]
+}
+
+/** From, to, the two temperatures, and what the stretch came to. */
+function stretch(basis: TimeBasis, from: CourseReading, to: CourseReading, writer: Writer): WorkingLine {
+  const part = doseOf(basis, [from, to])
+  if (!part.ok) return { line: part.problem.sentence, source: '' }
+  const { equivalent } = part.value
+  const said = { from: from.at, to: to.at, cool: from.temperature, warm: to.temperature, equivalent }
+  return { line: say('dose.stretch', said, writer), source: say('dose.source.readings', {}, writer) }
 }

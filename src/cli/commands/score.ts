@@ -1,4 +1,5 @@
 import { failed, ok, type Result, readDuration, readTemperature } from '../../kernel/index.js'
+import { basisOf, timeStatementOf } from '../../lab/index.js'
 import {
   changeOf,
   type Job,
@@ -11,30 +12,70 @@ import {
   type TankPlan,
 } from '../../score/index.js'
 import type { ScoreAnswer } from '../../wire/index.js'
-import { plain, say, type Writer, warningSentence, writerFor } from '../../words/index.js'
-import { jsonAs } from '../asked.js'
+import { say, type Writer, warningSentence, writerFor } from '../../words/index.js'
+import { tell } from '../answer.js'
+import { jsonAs, questionIn } from '../asked.js'
 import { type BasisOptions, basisFrom } from '../basis.js'
+import { board } from '../board.js'
 import { listText } from '../lists.js'
 import { type Common, type Output, refuse, typed, unitsOf, usage } from '../output.js'
+import { scoreWorking } from '../score-working.js'
 
 export interface ScoreOptions extends Common, BasisOptions {
   readonly developerTime?: string
   readonly at?: string
 }
 
-/** Prints the score of a list of baths: one that comes with the program by its id, or one's own from a file of JSON. */
+interface Asked {
+  readonly recipe: Recipe
+  readonly development: TankConditions['development']
+}
+
+/**
+ * Prints the score of a list of baths: one that comes with the program by its id, one's own from a file of JSON, or a
+ * whole question in JSON on standard input.
+ */
 export async function score(name: string, options: ScoreOptions, output: Output): Promise<number> {
-  const recipe = await recipeNamed(name)
-  if (!recipe.ok) return refuse(output, recipe.problem, options)
-  const development = developmentOf(options)
-  if (!development.ok) return refuse(output, development.problem, options)
-  const planned = plan([{ recipe: recipe.value, conditions: { tank: 'A', development: development.value } }])
+  const asked = name === '-' ? await byJson() : await byOptions(name, options)
+  if (!asked.ok) return refuse(output, asked.problem, options)
+  const { recipe, development } = asked.value
+  const planned = plan([{ recipe, conditions: { tank: 'A', development } }])
   if (!planned.ok) return refuse(output, planned.problem, options)
   const writer = writerFor(unitsOf(options))
   const [tank] = planned.value.tanks as readonly [TankPlan]
-  if (options.json) output.out(JSON.stringify(viewOf(planned.value, tank, writer), null, 2))
-  else for (const line of linesOf(planned.value, tank, writer)) output.out(plain(line))
-  return 0
+  const view = viewOf(planned.value, tank, scoreWorking(tank, development, writer), writer)
+  return tell(
+    { view, lines: linesOf(planned.value, tank, writer), working: () => board(view.working) },
+    options,
+    output,
+  )
+}
+
+async function byOptions(name: string, options: ScoreOptions): Promise<Result<Asked>> {
+  const recipe = await recipeNamed(name)
+  if (!recipe.ok) return recipe
+  const development = developmentOf(options)
+  return development.ok ? ok({ recipe: recipe.value, development: development.value }) : development
+}
+
+async function byJson(): Promise<Result<Asked>> {
+  const question = await questionIn('-', 'score-question')
+  if (!question.ok) return question
+  const { recipe: stated, developer_time_s: own, time, at_c } = question.value
+  const recipe = typeof stated === 'string' ? await recipeNamed(stated) : ok(stated)
+  if (!recipe.ok) return recipe
+  const temperature = (at_c ?? null) as Own['temperature']
+  if (time === undefined)
+    return ok({
+      recipe: recipe.value,
+      development: own === undefined ? null : { from: 'own', time: own as Own['time'], temperature },
+    })
+  if (own !== undefined) return failed(usage('Give developer_time_s, or time with at_c, but not both.'))
+  if (temperature === null) return failed(usage('Say at what temperature: at_c.'))
+  const basis = basisOf(timeStatementOf(time))
+  return basis.ok
+    ? ok({ recipe: recipe.value, development: { from: 'basis', basis: basis.value, temperature } })
+    : basis
 }
 
 /** A file is told from an id by its ending. */
@@ -76,7 +117,12 @@ const sentenceOf = (warning: ScoreWarning, writer: Writer): string =>
     ? warningSentence(warning.warning, writer)
     : say(`score.warning.${warning.code}`, warning as never, writer)
 
-function viewOf({ length, handsBusy, warnings }: Score, { tank, baths, jobs }: TankPlan, writer: Writer): ScoreAnswer {
+function viewOf(
+  { length, handsBusy, warnings }: Score,
+  { tank, baths, jobs }: TankPlan,
+  working: ScoreAnswer['working'],
+  writer: Writer,
+): ScoreAnswer {
   return {
     recipe: { id: tank.recipe.id, name: tank.recipe.name },
     length_s: length,
@@ -97,6 +143,7 @@ function viewOf({ length, handsBusy, warnings }: Score, { tank, baths, jobs }: T
       parts: parts.map((part) => ({ part: part.part, start_s: part.start, end_s: part.end })),
     })),
     warnings: warnings.map((warning) => ({ code: warning.code, sentence: sentenceOf(warning, writer) })),
+    working,
   }
 }
 

@@ -1,7 +1,10 @@
-import { all, failed, ok, type Result, readTemperature, type UnitSystem } from '../../kernel/index.js'
-import { type CorrectedReading, correctionOf, type ThermometerCheck } from '../../science/index.js'
+import { all, type Celsius, failed, ok, type Result, readTemperature, type UnitSystem } from '../../kernel/index.js'
+import { type CorrectedReading, correctionOf, THERMOMETER_LIMITS, type ThermometerCheck } from '../../science/index.js'
 import type { ThermometerAnswer } from '../../wire/index.js'
-import { plain, say, writerFor } from '../../words/index.js'
+import { say, type WorkingLine, type Writer, writerFor } from '../../words/index.js'
+import { tell } from '../answer.js'
+import { questionIn } from '../asked.js'
+import { board } from '../board.js'
 import { type Common, type Output, refuse, typed, unitsOf, usage } from '../output.js'
 
 export interface ThermometerOptions extends Common {
@@ -20,31 +23,46 @@ function checkOf(text: string, system: UnitSystem): Result<ThermometerCheck> {
   return ok({ read: seen, true: real, method: 'entered' })
 }
 
-/** Prints the true temperature behind a reading. */
-export async function thermometer(options: ThermometerOptions, output: Output): Promise<number> {
-  const units = unitsOf(options)
-  if (options.read === undefined) return refuse(output, usage('Say what the thermometer reads: --read 20.4C.'), options)
-  const read = typed(readTemperature(options.read, { system: units }))
-  if (!read.ok) return refuse(output, read.problem, options)
-  const checks = all((options.check ?? []).map((text) => checkOf(text, units)))
-  if (!checks.ok) return refuse(output, checks.problem, options)
-  const correction = correctionOf(checks.value)
-  if (!correction.ok) return refuse(output, correction.problem, options)
-  const found = correction.value.at(read.value)
-  const view = viewOf(found, units)
-  if (options.json) output.out(JSON.stringify(view, null, 2))
-  else
-    for (const line of [
-      view.sentence,
-      ...view.warnings,
-      ...(options.explain ? explain(found, checks.value, units) : []),
-    ])
-      output.out(plain(line))
-  return 0
+interface Asked {
+  readonly read: Celsius
+  readonly checks: readonly ThermometerCheck[]
 }
 
-function viewOf(found: CorrectedReading, units: UnitSystem): ThermometerAnswer {
-  const writer = writerFor(units)
+function byOptions(options: ThermometerOptions, system: UnitSystem): Result<Asked> {
+  if (options.read === undefined) return failed(usage('Say what the thermometer reads: --read 20.4C.'))
+  const read = typed(readTemperature(options.read, { system }))
+  if (!read.ok) return read
+  const checks = all((options.check ?? []).map((text) => checkOf(text, system)))
+  return checks.ok ? ok({ read: read.value, checks: checks.value }) : checks
+}
+
+async function byJson(file: string): Promise<Result<Asked>> {
+  const question = await questionIn(file, 'thermometer-question')
+  if (!question.ok) return question
+  const { read_c, checks } = question.value
+  return ok({
+    read: read_c as Celsius,
+    checks: checks.map((one) => ({ read: one.read_c as Celsius, true: one.true_c as Celsius, method: one.method })),
+  })
+}
+
+/** Prints the true temperature behind a reading. */
+export async function thermometer(
+  file: string | undefined,
+  options: ThermometerOptions,
+  output: Output,
+): Promise<number> {
+  const asked = file === undefined ? byOptions(options, unitsOf(options)) : await byJson(file)
+  if (!asked.ok) return refuse(output, asked.problem, options)
+  const { read, checks } = asked.value
+  const correction = correctionOf(checks)
+  if (!correction.ok) return refuse(output, correction.problem, options)
+  const view = viewOf(correction.value.at(read), checks, writerFor(unitsOf(options)))
+  const lines = [view.sentence, ...view.warnings]
+  return tell({ view, lines, working: () => board(view.working) }, options, output)
+}
+
+function viewOf(found: CorrectedReading, checks: readonly ThermometerCheck[], writer: Writer): ThermometerAnswer {
   return {
     read_c: found.read,
     true_c: found.true,
@@ -53,14 +71,17 @@ function viewOf(found: CorrectedReading, units: UnitSystem): ThermometerAnswer {
     basis: found.basis,
     sentence: say('thermometer.corrected', { name: 'It', read: found.read, corrected: found.true }, writer),
     warnings: found.basis === 'beyond' ? [say('thermometer.held-beyond', {}, writer)] : [],
+    working: workingOf(found, checks, writer),
   }
 }
 
-function explain(found: CorrectedReading, checks: readonly ThermometerCheck[], units: UnitSystem): string[] {
-  const writer = writerFor(units)
-  return [
-    '',
-    ...checks.map((check) => say('thermometer.check-line', { read: check.read, truth: check.true }, writer)),
-    say('thermometer.correction-line', { correction: found.correction, band: found.band }, writer),
-  ]
-}
+const workingOf = (found: CorrectedReading, checks: readonly ThermometerCheck[], writer: Writer): WorkingLine[] => [
+  ...checks.map((check) => ({
+    line: say('thermometer.check-line', { read: check.read, truth: check.true }, writer),
+    source: say(`thermometer.source.${check.method}`, { band: THERMOMETER_LIMITS.band[check.method] }, writer),
+  })),
+  {
+    line: say('thermometer.correction-line', { correction: found.correction, band: found.band }, writer),
+    source: say(`thermometer.source.${found.basis}`, {}, writer),
+  },
+]

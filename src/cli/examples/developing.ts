@@ -7,8 +7,11 @@ export const developing = {
   8:00 in the developer did as much as 9:40 at 20.0 °C: 121 % of 8:00.
   The sheet gives one time, at 20.0 °C; this is 4.0 °C away from it, by the law alone.
 
-  0:00 to 8:00, 20.0 °C to 24.0 °C: 9:40
-  Mean rate 1.2079, summed moment by moment: warm minutes gain more than cold ones lose.`,
+  8:00 at 20.0 °C is where the sheet starts from                                          [the sheet]
+  ten degrees warmer develops 2.50 times as fast (exponential law)                        [the sheet]
+  0:00 to 8:00, 20.0 °C to 24.0 °C: 9:40                                                  [the readings, straight between them; the rate summed by Gauss–Legendre]
+  = 9:40                                                                                  [all of it added]
+  Mean rate 1.2079, summed moment by moment: warm minutes gain more than cold ones lose.  [that over the time it took]`,
   score: `  $ wetside score three-bath-water-stop --developer-time 8:00
   Three baths, water stop: nine baths in 38:59; hands are busy for 10:43 of it.
      0:00  Developer in

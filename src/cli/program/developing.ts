@@ -4,7 +4,7 @@ import { answering, many, type Program, stated } from './shape.js'
 
 /** Times, doses, scores, thermometers. */
 export function developing({ add, output, done }: Program): void {
-  answering(stated(add('time', 'The developing time at a temperature.')))
+  answering(stated(add('time [file]', 'The developing time at a temperature; a file holds the question as JSON.')))
     .option('--at <temperature>', 'temperature of the developer')
     .option('--stored <name>', 'a stored time: its id, or words of its film, index and developer')
     .option('--factor <factor>', 'one further factor, such as 1.10 for a second use of the bath')
@@ -16,7 +16,9 @@ export function developing({ add, output, done }: Program): void {
     .option('--pre-wet <factor>', 'your own factor for a pre-wet that the sheet does not have')
     .option('--thermometer-error <degrees>', 'how far off the thermometer may be')
     .option('--source <words>', 'the words of the source, for --explain')
-    .action(async (options: object) => done(await (await import('../commands/time.js')).time(options, output)))
+    .action(async (file: string | undefined, options: object) =>
+      done(await (await import('../commands/time.js')).time(file, options, output)),
+    )
   answering(
     stated(
       add('dose [file]', 'How much development a list of readings has done; reads standard input without a file.'),
@@ -25,18 +27,23 @@ export function developing({ add, output, done }: Program): void {
     done(await (await import('../commands/dose.js')).dose(file, options, output)),
   )
   answering(
-    stated(add('score <list>', 'The score of a list of baths, every job at its second: an id, or a file of JSON.')),
+    stated(
+      add(
+        'score <list>',
+        'The score of a list of baths, every job at its second: an id, a file of JSON, or - for a question in JSON.',
+      ),
+    ),
   )
     .option('--developer-time <time>', 'developing time, when no points are given')
     .option('--at <temperature>', 'temperature of the developer')
     .action(async (list: string, options: object) =>
       done(await (await import('../commands/score.js')).score(list, options, output)),
     )
-  answering(add('thermometer', 'The true temperature behind a reading.'))
+  answering(add('thermometer [file]', 'The true temperature behind a reading; a file holds the question as JSON.'))
     .option('--read <temperature>', 'what it reads')
     .option('-c, --check <read=true>', 'a check: what it read and what was true; repeat for more', many, [])
-    .action(async (options: object) =>
-      done(await (await import('../commands/thermometer.js')).thermometer(options, output)),
+    .action(async (file: string | undefined, options: object) =>
+      done(await (await import('../commands/thermometer.js')).thermometer(file, options, output)),
     )
   answering(add('table [file]', 'Reads a table of times as pasted, line by line; keeps nothing.')).action(
     async (file: string | undefined, options: Common) =>

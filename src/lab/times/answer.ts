@@ -21,7 +21,8 @@ export interface Question {
   readonly modifiers: readonly Modifier[]
 }
 
-function groundsOf(basis: TimeBasis, sourceWords: string): Grounds {
+/** What the answers of a basis rest on. */
+export function groundsOf(basis: TimeBasis, sourceWords: string): Grounds {
   const energy = energyFromCoefficient(basis.coefficient.value)
   return {
     kind: basis.kind,

@@ -22,6 +22,7 @@ import { rollsWords } from './rolls.js'
 import { rollsPagesWords } from './rolls-pages.js'
 import { benchSheetWords, runRecordWords } from './run-paper.js'
 import { runRollsWords } from './run-rolls.js'
+import { scoreWorkingWords } from './score-working.js'
 import { shelfPagesWords } from './shelf-pages.js'
 import { shelfPaperWords } from './shelf-paper.js'
 import { shelfTerminalWords } from './shelf-terminal.js'
@@ -40,6 +41,7 @@ export const deskWords = {
   ...pasteWords,
   ...paperWords,
   ...doseWords,
+  ...scoreWorkingWords,
   ...temperWords,
   ...diluteWords,
   ...formulaWords,

@@ -12,4 +12,8 @@ export const doseWords = {
     `${w.time(p.from)} to ${w.time(p.to)}, ${w.temperature(p.cool)} to ${w.temperature(p.warm)}: ${w.span(p.equivalent)}`,
   'dose.mean-rate': (p: { rate: number }) =>
     `Mean rate ${p.rate.toFixed(4)}, summed moment by moment: warm minutes gain more than cold ones lose.`,
+  'dose.total': (p: { equivalent: Seconds }, w: Writer) => `= ${w.span(p.equivalent)}`,
+  'dose.source.readings': (_: object) => 'the readings, straight between them; the rate summed by Gauss–Legendre',
+  'dose.source.total': (_: object) => 'all of it added',
+  'dose.source.mean-rate': (_: object) => 'that over the time it took',
 } as const

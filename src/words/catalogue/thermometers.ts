@@ -27,6 +27,17 @@ export const thermometerWords = {
     `It read ${w.temperature(p.read)} where ${w.temperature(p.truth)} was true.`,
   'thermometer.correction-line': (p: { correction: number; band: number }, w: Writer) =>
     `So ${p.correction < 0 ? 'take off' : 'add'} ${w.difference(Math.abs(p.correction))}; give or take ${w.difference(p.band)}.`,
+  'thermometer.source.entered': (p: { band: number }, w: Writer) =>
+    `your check; good to ${w.difference(p.band)}, assumed`,
+  'thermometer.source.comparison': (p: { band: number }, w: Writer) =>
+    `compared with a trusted one; good to ${w.difference(p.band)}, assumed`,
+  'thermometer.source.ice': (p: { band: number }, w: Writer) => `melting ice; good to ${w.difference(p.band)}, assumed`,
+  'thermometer.source.boiling': (p: { band: number }, w: Writer) =>
+    `boiling water (IAPWS-IF97); good to ${w.difference(p.band)}, assumed`,
+  'thermometer.source.unchecked': (_: object) => 'no check speaks for this reading: half a degree is assumed',
+  'thermometer.source.one-check': (_: object) => 'the same offset everywhere; less sure away from it, assumed',
+  'thermometer.source.between': (_: object) => 'straight between two checks',
+  'thermometer.source.beyond': (_: object) => 'the nearest offset held; less sure away from it, assumed',
   'thermometer.set-by-median': (p: { spread: number }, w: Writer) =>
     `No trusted thermometer among them, so their median stands for the truth; they spread over ${w.difference(p.spread)}.`,
   'thermometer.set-by-trusted': (p: { name: string }) =>
