@@ -6,7 +6,9 @@ import {
   type ContrastLaw,
   contrastAfter,
   contrastIndexOf,
+  ewmaChart,
   fitContrast,
+  individualsChart,
   logSpeedPoint,
   riseFromSpeedPoint,
 } from '../../src/science/index.js'
@@ -125,6 +127,52 @@ describe('a second computation by another method', () => {
         },
       ),
       seeded(300),
+    )
+  })
+
+  it('moving averages: every value by its own weight, none carried on', () => {
+    fc.assert(
+      fc.property(
+        fc.array(between(-3, 3), { minLength: 1, maxLength: 30 }),
+        between(-1, 1),
+        between(0.01, 1),
+        between(0.05, 1),
+        (values, start, deviation, weight) => {
+          const { averages, upper, lower } = expectOk(ewmaChart(values, { start, deviation, weight }))
+          averages.forEach((average, n) => {
+            const weighed = values.slice(0, n + 1).map((value, i) => value * weight * (1 - weight) ** (n - i))
+            const whole = weighed.reduce((sum, one) => sum + one, start * (1 - weight) ** (n + 1))
+            expect(average).toBeCloseTo(whole, 10)
+          })
+          // The limits from the weights themselves: squares of a chart that has run for long enough.
+          const squares = Array.from({ length: 2000 }, (_, i) => (weight * (1 - weight) ** i) ** 2)
+          const half = 3 * deviation * Math.sqrt(squares.reduce((sum, one) => sum + one, 0))
+          expect(upper - start).toBeCloseTo(half, 9)
+          expect(start - (lower as number)).toBeCloseTo(half, 9)
+        },
+      ),
+      seeded(60),
+    )
+  })
+
+  it('individuals: what lies outside is farther from the mean than 2.66 mean steps', () => {
+    fc.assert(
+      fc.property(fc.array(between(-1, 1), { minLength: 2, maxLength: 40 }), fc.nat(39), (calm, at) => {
+        const values = calm.map((value, i) => (i === at ? value + 8 : value))
+        const chart = expectOk(individualsChart(values))
+        let [sum, steps] = [0, 0]
+        for (const [i, value] of values.entries()) {
+          sum += value
+          if (i > 0) steps += Math.abs(value - (values[i - 1] as number))
+        }
+        const [mean, step] = [sum / values.length, steps / (values.length - 1)]
+        // 3 / 1.128 is 2.6596 and more digits.
+        const far = values.flatMap((value, i) => (Math.abs(value - mean) > 2.659574 * step + 1e-6 ? [i] : []))
+        const near = values.flatMap((value, i) => (Math.abs(value - mean) > 2.659574 * step - 1e-6 ? [i] : []))
+        for (const i of far) expect(chart.outside).toContain(i)
+        for (const i of chart.outside) expect(near).toContain(i)
+      }),
+      seeded(200),
     )
   })
 })

@@ -1,7 +1,7 @@
 export { type AtHand, type FromAtHand, type Swap, withAtHand } from './at-hand.js'
 export { ATOMIC_WEIGHTS } from './elements.js'
 export { type Composition, molarMass, readFormula, writeFormula } from './parse.js'
-export { type Doubt, doubtsAbout } from './plausible.js'
+export { type Doubt, doubtsAbout, SOLUBILITY } from './plausible.js'
 export {
   type Addition,
   type BathFormula,

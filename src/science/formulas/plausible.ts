@@ -1,3 +1,4 @@
+import type { Origin } from '../development/index.js'
 import type { BathFormula } from './recipe.js'
 
 /** What looks wrong in a typed formula; each has its reason in the catalogue of words. */
@@ -41,21 +42,29 @@ const ALKALIS = [
   'sulfite-crystal',
 ]
 /**
- * g/L at 20 °C above which a salt does not go into one bath: handbook solubilities from memory, rounded down; those of
- * other borax are the decahydrate's by molar mass. What is not here dissolves in its own weight or so of water.
+ * g/L at 20 °C above which a salt does not go into one bath: handbook solubilities, rounded down; those of other borax
+ * are the decahydrate's by molar mass. What is not here dissolves in its own weight or so of water. No page was at hand,
+ * so a sentence that leans on one of them says that it is remembered.
  */
-export const DISSOLVES: Readonly<Record<string, number>> = {
-  'sulfite-anhydrous': 250,
-  borax: 45,
-  'borax-penta': 34,
-  'borax-anhydrous': 23,
-  hydroquinone: 55,
-  metol: 45,
-  'boric-acid': 45,
-  bicarbonate: 90,
-  'potassium-alum': 100,
-  'phenyl-pyrazolidinone': 8,
-}
+export const SOLUBILITY = {
+  origin: 'assumption',
+  source: 'handbook solubilities at 20 °C, from memory, rounded down',
+  gramsPerLitre: {
+    'sulfite-anhydrous': 250,
+    borax: 45,
+    'borax-penta': 34,
+    'borax-anhydrous': 23,
+    hydroquinone: 55,
+    metol: 45,
+    'boric-acid': 45,
+    bicarbonate: 90,
+    'potassium-alum': 100,
+    'phenyl-pyrazolidinone': 8,
+  } as Readonly<Record<string, number>>,
+} as const satisfies { readonly origin: Origin; readonly source: string; readonly gramsPerLitre: object }
+
+/** g/L that dissolve, without end where nothing is remembered. */
+export const dissolves = (salt: string): number => SOLUBILITY.gramsPerLitre[salt] ?? Number.POSITIVE_INFINITY
 
 /** Doubts about a formula as typed, in the order of the mixing: none is a proof that it is wrong. */
 export function doubtsAbout({ additions }: Pick<BathFormula, 'additions'>): Doubt[] {
@@ -76,7 +85,7 @@ export function doubtsAbout({ additions }: Pick<BathFormula, 'additions'>): Doub
   say('bicarbonate-meets-acid', has(['bicarbonate', 'carbonate-anhydrous', 'carbonate-mono']) && has(STRONG_ACIDS))
   say(
     'more-than-dissolves',
-    additions.some(({ salt, gramsPerLitre = 0 }) => gramsPerLitre > (DISSOLVES[salt] ?? Number.POSITIVE_INFINITY)),
+    additions.some(({ salt, gramsPerLitre = 0 }) => gramsPerLitre > dissolves(salt)),
   )
   return doubts
 }

@@ -11,7 +11,7 @@ import {
 import { COMMON_MEASURES, leastMeasurable } from '../dilution/index.js'
 import { refusedOutside } from '../range.js'
 import { short } from '../saying.js'
-import { AGENTS, DISSOLVES } from './plausible.js'
+import { AGENTS, dissolves } from './plausible.js'
 import { weighable } from './recipe.js'
 import type { Salt } from './salts.js'
 
@@ -57,9 +57,7 @@ export function weighingOf(salt: Salt, amount: Grams, step: Grams, bath: Millili
   const measuredOf = (percent: number) => (amount * 100) / percent
   const strengths = STRENGTHS.filter(
     (percent) =>
-      percent * 10 <= (DISSOLVES[salt.id] ?? Number.POSITIVE_INFINITY) &&
-      (least * 100) / percent <= MOST_STOCK &&
-      measuredOf(percent) <= ROOM * bath,
+      percent * 10 <= dissolves(salt.id) && (least * 100) / percent <= MOST_STOCK && measuredOf(percent) <= ROOM * bath,
   )
   const percent = strengths.find((one) => measuredOf(one) >= LEAST)
   if (percent === undefined) {

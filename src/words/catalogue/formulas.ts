@@ -59,7 +59,8 @@ export const formulaWords = {
     'A developing agent without sulfite goes brown within hours.',
   'formula.doubt.bicarbonate-meets-acid': (_: object) =>
     'Acid and carbonate foam over, and leave less of both: seldom what is meant.',
-  'formula.doubt.more-than-dissolves': (_: object) => 'There is more of one salt than dissolves in so much water.',
+  'formula.doubt.more-than-dissolves': (_: object) =>
+    'There is more of one salt than dissolves in so much water, by solubilities from memory: try it in a glass first.',
 
   // The working
   'formula.work.all-of': (p: { amount: Grams; each: number; volume: Millilitres }, w: Writer) =>
@@ -87,5 +88,5 @@ export const formulaWords = {
   'formula.source.stated': (_: object) => 'as stated',
   'formula.source.scale-stated': (_: object) => 'step as stated; twenty of them by common practice',
   'formula.source.scale-assumed': (_: object) => 'step assumed; twenty of them by common practice',
-  'formula.source.percent': (_: object) => 'weight in volume',
+  'formula.source.percent': (_: object) => 'weight in volume; what dissolves is from memory',
 } as const

@@ -8,6 +8,7 @@ import {
   type FixingFamily,
   foldsToLimit,
   frameAreaOf,
+  generatorOf,
   KEEPING,
   ROLL_AREA_CM2,
   rollsOf,
@@ -59,6 +60,12 @@ export const filmAreas: readonly Check[] = [
   ...areas.framesOnly.flatMap((size) =>
     sized(size, `${size.frames} frames of 135 alone`, () => frameAreaOf(size.frames)),
   ),
+  {
+    rows: [areas.xRay.row],
+    says: 'a litre of replenisher for 3100 square inches is one for 38.75 rolls',
+    tolerance: areas.tolerance.rolls,
+    errors: () => [Math.abs((areas.xRay.in2_a_litre * 6.4516) / ROLL_AREA_CM2 - areas.xRay.rolls_a_litre)],
+  },
   {
     rows: [areas.convention.row],
     says: 'one roll by convention, and by its area',
@@ -152,7 +159,7 @@ export const fixingBaths: readonly Check[] = [
   },
 ]
 
-const { perRoll, toLimit, wholeFilm, dilution, hazardous, generators, sewer } = silver
+const { perRoll, toLimit, wholeFilm, dilution, usedFixer, weight, hazardous, generators, sewer } = silver
 
 export const silverAndWaste: readonly Check[] = [
   {
@@ -194,6 +201,27 @@ export const silverAndWaste: readonly Check[] = [
     says: 'how many fold used fixer would have to be thinned',
     tolerance: silver.tolerance.exact,
     errors: () => [Math.abs(expectOk(foldsToLimit(dilution.grams_a_litre, dilution.limit_mg_a_litre)) - dilution.fold)],
+  },
+  {
+    rows: [usedFixer.row],
+    says: 'a litre that fixed twenty rolls of film that nobody measured holds what printers find in used fixer',
+    tolerance: silver.tolerance.exact,
+    errors: () => {
+      const { usual } = expectOk(silverAfter(usedFixer.rolls_a_litre, millilitres(1000)))
+      const [low = 0, high = 0] = usedFixer.grams_a_litre
+      return [Math.max(0, low - usual, usual - high)]
+    },
+  },
+  {
+    rows: [weight.row],
+    says: 'ten litres weigh eleven kilograms, and ninety a month are still very small',
+    tolerance: silver.tolerance.exact,
+    errors: () => [
+      Math.abs((weight.litres[0] ?? 0) * weight.kg_a_litre - weight.kg),
+      ...weight.litres.map((litres, i) =>
+        (expectOk(generatorOf(litres * weight.kg_a_litre)) === 'very-small') === weight.very_small[i] ? 0 : 1,
+      ),
+    ],
   },
   {
     rows: [hazardous.row],

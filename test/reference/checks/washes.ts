@@ -1,20 +1,23 @@
-import { expectOk, fahrenheit } from '../../../src/kernel/index.js'
+import { celsius, expectOk, fahrenheit, millilitres, seconds } from '../../../src/kernel/index.js'
 import {
   afterChanges,
   afterDiffusion,
   afterFlow,
   coldWashing,
+  estimateWash,
   firstFill,
   HALF_LIFE,
   HALF_LIVES,
   RESIDUE_LIMIT,
   ROLL_AREA_CM2,
   WASH_FLOORS,
+  type WashStep,
 } from '../../../src/science/index.js'
 import data from '../data/wash.json' with { type: 'json' }
 import { type Check, differences } from './check.js'
 
 const { tolerance, changes, flow, retained, ideal, halfLives, floors, cold, halvings, limit } = data
+const { others, temperature, xRay } = data
 const part = (found: number, expected: number) => Math.abs(found / expected - 1)
 const after = (times: number, volume: number, carried: number) => expectOk(afterChanges(times, volume, carried))
 
@@ -141,9 +144,52 @@ const byTime: readonly Check[] = [
   },
 ]
 
+/** A wash as others wash, in ordinary water after a usable fixer: as few changes or as much running water as they say. */
+function stepsOf(wash: (typeof others)[number]): WashStep[] {
+  const volume = millilitres(500)
+  if (wash.running_s !== undefined)
+    return [{ kind: 'running', volume, time: seconds(wash.running_s), perMinute: millilitres(2000) }]
+  const time = seconds(wash.each_s ?? 0)
+  return Array.from({ length: wash.changes ?? 0 }, () => ({ kind: 'change' as const, volume, time }))
+}
+
+const byOthers: readonly Check[] = [
+  ...others.map(
+    (wash): Check => ({
+      rows: [wash.row],
+      says: `${wash.row.split('.').at(-1)}, ${wash.running_s ?? `${wash.changes} × ${wash.each_s}`} s: ${wash.verdict}`,
+      tolerance: tolerance.exact,
+      errors: () => {
+        const after = { state: 'usable', by: 'count' } as const
+        const at = wash.fahrenheit === undefined ? celsius(20) : fahrenheit(wash.fahrenheit)
+        const asked = { after, steps: stepsOf(wash), fixer: 110, rolls: 1, temperature: at }
+        return [expectOk(estimateWash(asked)).verdict.says === wash.verdict ? 0 : 1]
+      },
+    }),
+  ),
+  {
+    rows: [temperature.row],
+    says: 'nothing is added to a wash of 65 to 75 °F',
+    tolerance: tolerance.exact,
+    errors: () =>
+      temperature.fahrenheit.map((at) => Math.abs(expectOk(coldWashing(fahrenheit(at))).factor - temperature.factor)),
+  },
+  {
+    rows: xRay.map(({ row }) => row),
+    says: 'limits of X-ray film in g/m²; ours is stricter than each',
+    tolerance: tolerance.exact,
+    errors: () =>
+      xRay.flatMap(({ micrograms_a_cm2, grams_a_m2 }) => [
+        Math.abs(micrograms_a_cm2 / 100 - grams_a_m2),
+        RESIDUE_LIMIT.gramsPerM2 < grams_a_m2 ? 0 : 1,
+      ]),
+  },
+]
+
 export const washing: readonly Check[] = [
   ...byWater,
   ...byTime,
+  ...byOthers,
   {
     rows: [limit.row],
     says: 'the limit in three units',
