@@ -8,6 +8,7 @@ import {
   classSet,
   coefficientFromEnergy,
   coefficientOverTen,
+  correctionByRecord,
   correctionOf,
   defineBasis,
   developingTime,
@@ -15,6 +16,7 @@ import {
   effectOfUncorrectedError,
   energyFromCoefficient,
   fitLaw,
+  type KeptCheck,
   rateAt,
   timeAt,
   timeForCourse,
@@ -80,9 +82,9 @@ describe('arbitrary numbers', () => {
         answers(effectOfUncorrectedError(basis.value, at, (temperature + 1) as Celsius))
         for (const law of ['exponential', 'arrhenius'] as const) sound(fitLaw(basis.value, law))
       }),
-      seeded(3000),
+      seeded(10_000),
     )
-    expect(accepted).toBeGreaterThan(300)
+    expect(accepted).toBeGreaterThan(1000)
   })
 
   it('conversions, boiling points and scales answer or refuse', () => {
@@ -96,7 +98,7 @@ describe('arbitrary numbers', () => {
         for (const method of ['entered', 'comparison', 'ice', 'boiling'] as const)
           answers(checkIsPossible(method, one, other))
       }),
-      seeded(1000),
+      seeded(10_000),
     )
   })
 
@@ -120,11 +122,15 @@ describe('arbitrary numbers', () => {
           const correction = correctionOf(checks as unknown as Parameters<typeof correctionOf>[0])
           answers(correction)
           if (correction.ok) sound(correction.value.at(read as Celsius))
+          const kept = checks.map((check, i) => ({ ...check, withdrawn: i % 3 === 2 })) as unknown as KeptCheck[]
+          const byRecord = correctionByRecord(kept)
+          answers(byRecord)
+          if (byRecord.ok) sound(byRecord.value.at(read as Celsius))
           const set = checks.map((check, index) => ({ name: `${index}`, read: check.read as Celsius }))
           answers(classSet(set, reference))
         },
       ),
-      seeded(1000),
+      seeded(10_000),
     )
   })
 })

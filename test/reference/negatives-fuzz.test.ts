@@ -26,17 +26,20 @@ import {
   individualsChart,
   judge,
   LIMIT_SETS,
+  lastMoves,
   lawFromTwoStrips,
   namedGradient,
   nameSpeed,
   nOfContrast,
   opacityOf,
+  operatingLevel,
   ownIndex,
   ownTime,
   paperRangeNumber,
   printGamma,
   pushFactor,
   rangeAtFilm,
+  readControlStrip,
   readZones,
   repeatUseFactor,
   roomBetween,
@@ -121,7 +124,11 @@ describe('any numbers at all', () => {
         answers(ewmaChart(values, { start: one, deviation: Math.abs(one), oneSided }))
         answers(runRules(values, one, Math.abs(one) / 3, oneSided))
         answers(judge(values, one, LIMIT_SETS['small-lab'].limits[oneSided ? 'base-fog' : 'contrast'], others[0]))
-        answers(controlSteps(values, one, oneSided ? 'film' : 'radiograph'))
+        answers(operatingLevel(values))
+        sound(lastMoves(values))
+        const steps = controlSteps(values, one, oneSided ? 'film' : 'radiograph')
+        answers(steps)
+        if (steps.ok) answers(readControlStrip(others, one, steps.value))
         answers(ownIndex(values.map((value, i) => ({ index: 100 * value, netDensity: others[i] ?? one }))))
         const calibration = calibrationOf(values.map((read, i) => ({ read, true: others[i] ?? one })))
         answers(calibration.ok ? calibration.value.correct(one) : calibration)
@@ -243,7 +250,7 @@ describe('any strip and any family', () => {
           else answers(family)
         },
       ),
-      seeded(FITS / 3),
+      seeded(FITS),
     )
   })
 })
