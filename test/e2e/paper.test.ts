@@ -27,6 +27,7 @@ async function typeIn(size: Size, film: string) {
     .poll(() => box(page, 'Developer out at').inputValue(), { message: 'typing survives a reload' })
     .toBe('14:08:05')
   await box(page, 'Developer reads 1').fill('20')
+  await somethingWentWrong(page)
   await page.getByRole('button', { name: 'Add a remark' }).click()
   await box(page, 'Remark 1').fill('cold morning')
   await page.getByRole('checkbox', { name: 'Wetting agent was left out' }).check()
@@ -87,11 +88,24 @@ async function whatIsOdd(page: Page) {
   await sees(page, 'read as 14:08:05')
 }
 
+/** A mishap wants its time; what it was and when goes on record, and giving up may be taken back in the form. */
+async function somethingWentWrong(page: Page) {
+  await page.getByRole('button', { name: 'Something went wrong' }).click()
+  await page.getByRole('combobox', { name: 'What went wrong 1' }).selectOption({ label: 'The tank leaks' })
+  await page.getByRole('button', { name: 'Put it on record' }).click()
+  await sees(page, 'When did it go wrong? About is enough, as 14:12.')
+  await box(page, 'Went wrong at 1').fill('14:03:00')
+  await page.getByRole('checkbox', { name: 'Tank A was given up' }).check()
+  await box(page, 'Why tank A was given up').fill('too little left')
+  await page.getByRole('checkbox', { name: 'Tank A was given up' }).uncheck()
+}
+
 async function onRecord(page: Page) {
   await sees(page, /^Done on paper, typed in on /)
   await sees(page, /Development was 100\s%|Development was 101\s%/)
   await sees(page, /Nobody wrote down when these were done/)
   await sees(page, 'cold morning')
+  await sees(page, /^The tank leaks, at 14:03:00/)
   const developer = plainSpaces((await page.getByRole('row', { name: /^Developer/ }).textContent()) ?? '')
   expect(developer).toContain('14:00:')
   expect(developer).toContain('14:08:05')

@@ -1,15 +1,15 @@
 import { type Celsius, writeTemperature } from '../../../../kernel/index.js'
 import { say } from '../../../../words/index.js'
 import { Button, QuantityField, TextField, useWriter } from '../../../shared/ui/index.js'
-import { EMPTY_READING, EMPTY_REMARK, EMPTY_TANK, type ReadingDraft, type RemarkDraft } from './draft.js'
+import { EMPTY_READING, EMPTY_REMARK, type ReadingDraft, type RemarkDraft, tankOf } from './draft.js'
 import { MomentField } from './MomentField.js'
 import { Sure } from './SheetRows.js'
 import type { SheetForm } from './sheetForm.js'
 
-const replaced = <T,>(all: readonly T[], at: number, part: Partial<T>): T[] =>
+export const replaced = <T,>(all: readonly T[], at: number, part: Partial<T>): T[] =>
   all.map((one, i) => (i === at ? { ...one, ...part } : one))
 
-interface OfTank {
+export interface OfTank {
   readonly form: SheetForm
   readonly tank: string
 }
@@ -17,7 +17,7 @@ interface OfTank {
 /** What the thermometer showed in the developer, each with its time. */
 export function Temperatures({ form, tank }: OfTank) {
   const writer = useWriter()
-  const { readings } = form.draft.tanks[tank] ?? EMPTY_TANK
+  const { readings } = tankOf(form.draft, tank)
   const put = (all: readonly ReadingDraft[]) => form.changeTank(tank, { readings: all })
   return (
     <section className="sheet-beside">
@@ -61,7 +61,7 @@ export function Temperatures({ form, tank }: OfTank) {
 
 /** What else stands on the sheet, in words. */
 export function Remarks({ form, tank }: OfTank) {
-  const { remarks } = form.draft.tanks[tank] ?? EMPTY_TANK
+  const { remarks } = tankOf(form.draft, tank)
   const put = (all: readonly RemarkDraft[]) => form.changeTank(tank, { remarks: all })
   return (
     <section className="sheet-beside">
@@ -97,4 +97,4 @@ export function Remarks({ form, tank }: OfTank) {
   )
 }
 
-const several = ({ score }: SheetForm): boolean => score.tanks.length > 1
+export const several = ({ score }: SheetForm): boolean => score.tanks.length > 1

@@ -13,6 +13,8 @@ interface MomentFieldProps {
   /** The sheet's own day, as it is shown; a time of another day says so. */
   readonly day: string
   readonly zone: string
+  /** Said of an empty box that has to be filled in, once the sheet was to be kept. */
+  readonly needed?: string
   /** What is wrong is said at once, not only once the field was left. */
   readonly strict: boolean
 }
@@ -24,12 +26,13 @@ function foundWrong(finding: Finding | null, strict: boolean): string | null {
 }
 
 /** A time of day, read back with what it is taken for. */
-export function MomentField({ label, hint, text, onText, boxed, day, zone, strict }: MomentFieldProps) {
+export function MomentField({ label, hint, text, onText, boxed, day, zone, needed, strict }: MomentFieldProps) {
   const writer = useWriter()
   const { reading = null, at = null, finding = null } = boxed ?? {}
   const unread = reading !== null && reading.kind !== 'read'
   // Half a time is not wrong yet: it is still being typed.
   const trouble = unread && (strict || text.trim().length > 3) ? reading.problem.sentence : null
+  const missing = needed !== undefined && strict && text.trim() === '' ? needed : null
   return (
     <TextField
       label={label}
@@ -37,7 +40,7 @@ export function MomentField({ label, hint, text, onText, boxed, day, zone, stric
       value={text}
       onText={onText}
       inputMode="text"
-      trouble={trouble ?? foundWrong(finding, strict)}
+      trouble={missing ?? trouble ?? foundWrong(finding, strict)}
       echo={reading?.kind === 'read' ? echoOf(reading.value, reading.echo) : null}
     />
   )

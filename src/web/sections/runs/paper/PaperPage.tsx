@@ -26,6 +26,7 @@ import { readDraft } from './readDraft.js'
 import { SheetRows } from './SheetRows.js'
 import { entryEvents, sendEvents, takeBack } from './sending.js'
 import type { SheetForm } from './sheetForm.js'
+import { WentWrong } from './WentWrong.js'
 
 /** A bench sheet that is typed in, row by row. */
 export function PaperPage({ params }: { params: Record<string, string> }) {
@@ -100,6 +101,7 @@ function Sheet({ run, score, events, zone, again }: SheetProps) {
         {score.tanks.map(({ tank }) => (
           <div key={tank.tank} className="paper-sheet">
             <Temperatures form={form} tank={tank.tank} />
+            <WentWrong form={form} tank={tank.tank} />
             <Remarks form={form} tank={tank.tank} />
           </div>
         ))}

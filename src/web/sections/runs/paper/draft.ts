@@ -6,7 +6,14 @@ import {
   writeTemperature,
   writeTimeOnClock,
 } from '../../../../kernel/index.js'
-import { isBath, isFromPaper, type RunEvent, type Score, type TankPlan } from '../../../../score/index.js'
+import {
+  isBath,
+  isFromPaper,
+  type MishapKind,
+  type RunEvent,
+  type Score,
+  type TankPlan,
+} from '../../../../score/index.js'
 import { deviceClock, deviceRandom } from '../../../shared/platform/index.js'
 import type { Unit } from './units.js'
 
@@ -32,10 +39,25 @@ export interface RemarkDraft {
   readonly at: string
 }
 
+export interface MishapDraft {
+  readonly mishap: MishapKind
+  readonly at: string
+  /** For a wrong dilution: the sheet's time at the one that was in the tank. */
+  readonly time: string
+}
+
+export interface GivenUpDraft {
+  readonly reason: string
+  readonly at: string
+}
+
 /** What was done with one tank, beside the boxes of its steps. */
 export interface TankDraft {
   readonly readings: readonly ReadingDraft[]
   readonly remarks: readonly RemarkDraft[]
+  readonly mishaps: readonly MishapDraft[]
+  /** Null where the run went on to its end. */
+  readonly givenUp: GivenUpDraft | null
 }
 
 /** A sheet as it is being typed. */
@@ -62,7 +84,11 @@ export const EMPTY_ROW: RowDraft = {
 }
 export const EMPTY_READING: ReadingDraft = { temperature: '', at: '', sure: false }
 export const EMPTY_REMARK: RemarkDraft = { text: '', at: '' }
-export const EMPTY_TANK: TankDraft = { readings: [EMPTY_READING], remarks: [] }
+export const EMPTY_MISHAP: MishapDraft = { mishap: 'fixer-first', at: '', time: '' }
+export const EMPTY_TANK: TankDraft = { readings: [EMPTY_READING], remarks: [], mishaps: [], givenUp: null }
+
+/** What stands of a tank; what its draft lacks is empty. */
+export const tankOf = ({ tanks }: PaperDraft, tank: string): TankDraft => ({ ...EMPTY_TANK, ...tanks[tank] })
 
 export const rowKey = (tank: string, step: number): string => `${tank}/${step}`
 export const freshEntry = (): string => uuidV7({ now: deviceClock.wall }, deviceRandom)
@@ -130,7 +156,10 @@ class Writing {
     }
     const readings = own.flatMap((event) => (event.kind === 'reading' ? [this.#reading(event)] : []))
     const remarks = own.flatMap((event) => (event.kind === 'noted' ? [{ text: event.text, at: this.at(event) }] : []))
-    const filled = { readings: readings.length === 0 ? EMPTY_TANK.readings : readings, remarks }
+    const mishaps = own.flatMap((event) => (event.kind === 'mishap' ? [this.#mishap(event)] : []))
+    const gaveUp = own.find((event) => event.kind === 'abandoned')
+    const givenUp = gaveUp === undefined ? null : { reason: gaveUp.reason, at: this.at(gaveUp) }
+    const filled = { readings: readings.length === 0 ? EMPTY_TANK.readings : readings, remarks, mishaps, givenUp }
     return { ...draft, rows, tanks: { ...draft.tanks, [tank.tank]: filled } }
   }
 
@@ -140,6 +169,11 @@ class Writing {
     if (event.kind === 'skipped') return { leftOut: true, reason: event.reason }
     if (event.kind !== 'step-done') return {}
     return { done: this.at(event), ...(event.clearing == null ? {} : { clearing: writeSpan(event.clearing) }) }
+  }
+
+  #mishap(event: Extract<RunEvent, { kind: 'mishap' }>): MishapDraft {
+    const time = event.referenceTime == null ? '' : writeSpan(event.referenceTime)
+    return { mishap: event.mishap, at: this.at(event), time }
   }
 
   #reading(event: Extract<RunEvent, { kind: 'reading' }>): ReadingDraft {

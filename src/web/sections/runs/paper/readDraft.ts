@@ -15,11 +15,20 @@ import {
   type Score,
   type SheetRead,
   type TankPlan,
+  type WrittenMishap,
   type WrittenReading,
   type WrittenStep,
   type WrittenTank,
 } from '../../../../score/index.js'
-import { EMPTY_ROW, EMPTY_TANK, type PaperDraft, type RowDraft, rowKey } from './draft.js'
+import {
+  EMPTY_ROW,
+  type GivenUpDraft,
+  type MishapDraft,
+  type PaperDraft,
+  type RowDraft,
+  rowKey,
+  tankOf,
+} from './draft.js'
 import type { Unit } from './units.js'
 
 export interface Given {
@@ -83,10 +92,15 @@ export function readDraft({ draft, score, units, zone, now, known }: Given): Pap
   }
 }
 
+/** Stands in the record where none was written. */
+const NO_REASON = 'no reason written'
+
 class Readings {
   readonly times = new Map<string, Reading<TimeOfDay> | null>()
   readonly temperatures = new Map<string, Reading<Celsius> | null>()
   readonly clearings = new Map<string, Reading<Seconds> | null>()
+  /** Times that have to be there and are not. */
+  #missing = 0
 
   constructor(
     readonly draft: PaperDraft,
@@ -100,7 +114,7 @@ class Readings {
   }
 
   tank({ tank, laid }: TankPlan): WrittenTank {
-    const { readings, remarks } = this.draft.tanks[tank.tank] ?? EMPTY_TANK
+    const { readings, remarks, mishaps, givenUp } = tankOf(this.draft, tank.tank)
     return {
       tank: tank.tank,
       steps: laid.flatMap(({ index }) => {
@@ -120,9 +134,22 @@ class Readings {
         const time = this.time(`${tank.tank}/remark/${i}`, at)
         return text.trim() === '' ? [] : [{ at: time, text: text.trim() }]
       }),
-      mishaps: [],
-      givenUp: null,
+      mishaps: mishaps.flatMap((one, i) => this.#mishap(`${tank.tank}/mishap/${i}`, one)),
+      givenUp: givenUp === null ? null : this.#givenUp(tank.tank, givenUp),
     }
+  }
+
+  /** Without its time a mishap is not on the sheet: what it changes counts from there. */
+  #mishap(name: string, { mishap, at, time }: MishapDraft): WrittenMishap[] {
+    const when = this.time(name, at)
+    const reference = typed(mishap === 'wrong-dilution' ? time : '', (text) => readDuration(text))
+    this.clearings.set(name, reference)
+    if (at.trim() === '') this.#missing += 1
+    return when === null ? [] : [{ mishap, at: when, referenceTime: read(reference) }]
+  }
+
+  #givenUp(tank: string, { reason, at }: GivenUpDraft): NonNullable<WrittenTank['givenUp']> {
+    return { at: this.time(`${tank}/given-up`, at), reason: reason.trim() || NO_REASON }
   }
 
   #step(tank: string, index: number, row: RowDraft): WrittenStep {
@@ -137,7 +164,7 @@ class Readings {
       outAt: box('out'),
       doneAt: box('done'),
       clearing: read(clearing),
-      leftOut: row.leftOut ? row.reason.trim() || 'no reason written' : null,
+      leftOut: row.leftOut ? row.reason.trim() || NO_REASON : null,
       sure: row.sure,
     }
   }
@@ -149,7 +176,7 @@ class Readings {
       for (const [k, { step }] of steps.entries())
         for (const [side, field] of SIDES)
           fields.set(`${rowKey(tank, step)}/${side}`, `tanks[${i}].steps[${k}].${field}`)
-      const { readings, remarks } = this.draft.tanks[tank] ?? EMPTY_TANK
+      const { readings, remarks, mishaps, givenUp } = tankOf(this.draft, tank)
       let place = 0
       for (const [k] of readings.entries())
         if (read(this.temperatures.get(`${tank}/reads/${k}`) ?? null) !== null)
@@ -157,13 +184,18 @@ class Readings {
       let remarked = 0
       for (const [k, { text }] of remarks.entries())
         if (text.trim() !== '') fields.set(`${tank}/remark/${k}`, `tanks[${i}].remarks[${remarked++}].at`)
+      let gone = 0
+      for (const [k] of mishaps.entries())
+        if (read(this.times.get(`${tank}/mishap/${k}`) ?? null) !== null)
+          fields.set(`${tank}/mishap/${k}`, `tanks[${i}].mishaps[${gone++}].at`)
+      if (givenUp !== null) fields.set(`${tank}/given-up`, `tanks[${i}].given_up.at`)
     }
     return fields
   }
 
   unread(): number {
     const all = [...this.times.values(), ...this.temperatures.values(), ...this.clearings.values()]
-    return all.filter((reading) => reading !== null && reading.kind !== 'read').length
+    return this.#missing + all.filter((reading) => reading !== null && reading.kind !== 'read').length
   }
 }
 
