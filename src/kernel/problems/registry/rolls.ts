@@ -40,7 +40,7 @@ export const rollsProblems = {
   ),
   'roll.lines-wrong': unusable(
     'rolls#taking-in',
-    'Nothing was taken in: {count} of the lines cannot be right. The first: {first}',
+    'Nothing was taken in. Of the lines {count} cannot be right; the first is {first} Put them right and take all in again.',
   ),
   'roll.ended': registered(
     409,
