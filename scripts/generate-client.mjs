@@ -1,16 +1,22 @@
-// Writes the typed client of the web pages from the OpenAPI document: one function per operation.
-// node scripts/generate-client.mjs [openapi.json] [client.ts]
-import { readFileSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
+// The typed client of the web pages from the OpenAPI document: one function per operation. Written by generate.mjs.
 
 const HEAD = `// Written by scripts/generate-client.mjs from docs/openapi.json; changes made here are lost.
 import { address, send } from './transport.js'
 `
 const WIDTH = 120
 
-/** The client's text for an OpenAPI 3.1 document. The same document always gives the same text. */
-export function clientFrom(document) {
+/** Paths whose functions stand in a file of their own, so that a phone at the sink does not load them. */
+const OF_THE_DESK =
+  /^\/api\/(products|containers|lots|shelf|shelf-entries|shared-graduate|vessels|films|orders|wash\w*|checks|class-sets)(\/|$)/
+/** These are read everywhere and changed at a desk. */
+const CHANGED_AT_THE_DESK = /^\/api\/(times|thermometers|recipes)(\/|$)/
+const isOfTheDesk = ({ path, method }) => OF_THE_DESK.test(path) || (method !== 'GET' && CHANGED_AT_THE_DESK.test(path))
+
+/**
+ * The client's texts for an OpenAPI 3.1 document: all types with the functions of most pages, and the functions of
+ * pages for a desk alone. The same document always gives the same texts.
+ */
+export function clientsFrom(document) {
   const operations = Object.entries(document.paths).flatMap(([path, methods]) =>
     Object.entries(methods).map(([method, operation]) => ({ path, method: method.toUpperCase(), ...operation })),
   )
@@ -20,10 +26,32 @@ export function clientFrom(document) {
     .filter(([name]) => used.has(name))
     .sort(([a], [b]) => a.localeCompare(b, 'en'))
     .map(([name, schema]) => `${comment(schema.description)}export type ${name} = ${typeOf(schema, 0)}\n`)
-  const functions = wanted.map((operation) =>
-    isFile(operation) ? addressFunction(operation) : sendFunction(operation),
+  const [desk, most] = [true, false].map((ofDesk) =>
+    wanted.filter((operation) => isOfTheDesk(operation) === ofDesk).map(functionOf),
   )
-  return [HEAD, ...types, ...wanted.flatMap(ownTypes), ...functions].join('\n')
+  return {
+    client: [HEAD, ...types, ...wanted.flatMap(ownTypes), ...most].join('\n'),
+    desk: [deskHead(desk.join('\n')), ...desk].join('\n'),
+  }
+}
+
+const functionOf = (operation) => (isFile(operation) ? addressFunction(operation) : sendFunction(operation))
+
+/** Letter by letter, a capital before its small one: the order in which imports are kept here. */
+const inOrder = (name) => [...name].map((one) => one.toLowerCase() + (one === one.toLowerCase() ? 1 : 0)).join('')
+
+/** What the functions of the desk import: exactly the types and helpers that they name. */
+function deskHead(text) {
+  const named = [...new Set(text.replace(/\/\*\*.*?\*\//g, '').match(/(?<=[:<] ?)[A-Z]\w+/g) ?? [])].filter(
+    (name) => name !== 'Blob',
+  )
+  const helpers = ['address', 'send'].filter((name) => text.includes(`${name}(`) || text.includes(`${name}<`))
+  const names = [...helpers, ...named].sort((a, b) => (inOrder(a) < inOrder(b) ? -1 : 1))
+  return `// Written by scripts/generate-client.mjs from docs/openapi.json; changes made here are lost.
+import {
+${names.map((name) => `  ${helpers.includes(name) ? name : `type ${name}`},`).join('\n')}
+} from '../api/index.js'
+`
 }
 
 const contents = (operation) =>
@@ -165,11 +193,4 @@ function objectOf(schema, depth) {
     return label + inWidth(type, label.length, depth + 2)
   })
   return `{\n${fields.join('\n')}\n${'  '.repeat(depth)}}`
-}
-
-if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  const root = join(import.meta.dirname, '..')
-  const [from = join(root, 'docs/openapi.json'), to = join(root, 'src/web/shared/api/client.ts')] =
-    process.argv.slice(2)
-  writeFileSync(to, clientFrom(JSON.parse(readFileSync(from, 'utf8'))))
 }

@@ -9,15 +9,17 @@ import { errorPage } from './generate/errors.mjs'
 import { openApi } from './generate/openapi.mjs'
 import { plots } from './generate/plots.mjs'
 import { publishedSchemas } from './generate/schemas.mjs'
-import { clientFrom } from './generate-client.mjs'
+import { clientsFrom } from './generate-client.mjs'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const document = await openApi()
+const clients = clientsFrom(document)
 const json = (value) => `${JSON.stringify(value, null, 2)}\n`
 
 const files = {
   'docs/openapi.json': json(document),
-  'src/web/shared/api/client.ts': clientFrom(document),
+  'src/web/shared/api/client.ts': clients.client,
+  'src/web/shared/desk/client.ts': clients.desk,
   'docs/errors.md': await errorPage(),
   'docs/cli.md': await commandPage(),
   ...plots(),

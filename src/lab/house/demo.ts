@@ -7,6 +7,7 @@ import { newBench } from './bench.js'
 import { DEMO_BENCH, DEMO_THERMOMETERS, DEMO_TIMES } from './demo-data.js'
 import { furnishRolls } from './demo-rolls.js'
 import { furnishRuns } from './demo-runs.js'
+import { furnishShelf } from './demo-shelf.js'
 
 /** Makes the demo bench under the context's bench id; one that is there already is joined as it stands. */
 export async function openDemo(context: Context, rooms: Rooms): Promise<Result<{ bench_id: string }>> {
@@ -21,7 +22,7 @@ export async function openDemo(context: Context, rooms: Rooms): Promise<Result<{
   return furnish(context, rooms)
 }
 
-/** Puts the invented times, thermometers, runs and rolls on a bench, by the same commands people use. */
+/** Puts the invented times, thermometers, runs, rolls and bottles on a bench, by the same commands people use. */
 async function furnish(context: Context, rooms: Rooms): Promise<Result<{ bench_id: string }>> {
   const times = await keepTimes(context, rooms, DEMO_TIMES)
   if (!times.ok) return times
@@ -37,7 +38,9 @@ async function furnish(context: Context, rooms: Rooms): Promise<Result<{ bench_i
   const runs = first === undefined ? ok(null) : await furnishRuns(context, rooms, first.id)
   if (!runs.ok) return runs
   const rolls = await furnishRolls(context, rooms)
-  return rolls.ok ? ok({ bench_id: context.bench }) : rolls
+  if (!rolls.ok) return rolls
+  const shelf = await furnishShelf(context, rooms)
+  return shelf.ok ? ok({ bench_id: context.bench }) : shelf
 }
 
 /** Removes the demo bench with everything on it. */

@@ -49,7 +49,6 @@ function Rail({ section }: { section: Section | null }) {
   const rolls = useRollsHere().data
   const count: Partial<Record<Section, number | undefined>> = {
     rolls,
-    shelf: counts?.thermometers,
     times: counts?.times,
   }
   return (

@@ -23,9 +23,14 @@ import { rollsPagesWords } from './rolls-pages.js'
 import { benchSheetWords, runRecordWords } from './run-paper.js'
 import { runRollsWords } from './run-rolls.js'
 import { scoreWorkingWords } from './score-working.js'
+import { shelfBottlesWords } from './shelf-bottles.js'
+import { shelfLotsWords } from './shelf-lots.js'
+import { shelfMixWords } from './shelf-mix.js'
 import { shelfPagesWords } from './shelf-pages.js'
 import { shelfPaperWords } from './shelf-paper.js'
+import { shelfProductsWords } from './shelf-products.js'
 import { shelfTerminalWords } from './shelf-terminal.js'
+import { shelfWasteWords } from './shelf-waste.js'
 import { temperWords } from './temper.js'
 import { thermometerWords } from './thermometers.js'
 import { timesWords } from './times.js'
@@ -56,6 +61,11 @@ export const deskWords = {
   ...shelfPagesWords,
   ...shelfPaperWords,
   ...shelfTerminalWords,
+  ...shelfBottlesWords,
+  ...shelfLotsWords,
+  ...shelfMixWords,
+  ...shelfProductsWords,
+  ...shelfWasteWords,
   ...housePagesWords,
   ...graphWords,
   ...cardWords,

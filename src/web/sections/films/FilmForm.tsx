@@ -1,13 +1,7 @@
 import { type FormEvent, useState } from 'react'
 import { say } from '../../../words/index.js'
-import {
-  correctFilm,
-  type FilmRecord,
-  type FilmStatementInput,
-  keepFilm,
-  undoFilm,
-  useWrite,
-} from '../../shared/api/index.js'
+import { type FilmRecord, type FilmStatementInput, useWrite } from '../../shared/api/index.js'
+import { correctFilm, keepFilm, undoFilm } from '../../shared/desk/index.js'
 import {
   Button,
   Choices,

@@ -1,7 +1,8 @@
 import { type FormEvent, useState } from 'react'
 import { compareNames, nameKey } from '../../../kernel/index.js'
 import { say } from '../../../words/index.js'
-import { type FilmRecord, useFilms, useTimes } from '../../shared/api/index.js'
+import { type FilmRecord, useTimes } from '../../shared/api/index.js'
+import { useFilms } from '../../shared/desk/index.js'
 import { go, Link } from '../../shared/navigation/index.js'
 import { Asked, Button, ButtonLink, Page, TextField, useWriter, Words } from '../../shared/ui/index.js'
 

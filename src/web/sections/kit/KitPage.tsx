@@ -1,5 +1,6 @@
 import { say, type Writer } from '../../../words/index.js'
-import { useVessels, type VesselRecord } from '../../shared/api/index.js'
+import type { VesselRecord } from '../../shared/api/index.js'
+import { useVessels } from '../../shared/desk/index.js'
 import { Link } from '../../shared/navigation/index.js'
 import { Asked, ButtonLink, Page, useWriter, Words } from '../../shared/ui/index.js'
 

@@ -1,5 +1,6 @@
 import { say } from '../../../words/index.js'
-import { keepVessel, useWrite, type VesselStatementInput } from '../../shared/api/index.js'
+import { useWrite, type VesselStatementInput } from '../../shared/api/index.js'
+import { keepVessel } from '../../shared/desk/index.js'
 import { go } from '../../shared/navigation/index.js'
 import { Page, Trouble, useDraft, useTell, useWriter } from '../../shared/ui/index.js'
 import { EMPTY_VESSEL } from './readVessel.js'

@@ -8,16 +8,8 @@ import {
   writeVolume,
 } from '../../../kernel/index.js'
 import { say } from '../../../words/index.js'
-import {
-  correctVessel,
-  removeVessel,
-  undoVessel,
-  useBench,
-  useVessels,
-  useWrite,
-  type VesselRecord,
-  type VesselStatementInput,
-} from '../../shared/api/index.js'
+import { useBench, useWrite, type VesselRecord, type VesselStatementInput } from '../../shared/api/index.js'
+import { correctVessel, removeVessel, undoVessel, useVessels } from '../../shared/desk/index.js'
 import { go } from '../../shared/navigation/index.js'
 import {
   Asked,

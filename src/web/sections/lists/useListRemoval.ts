@@ -1,5 +1,6 @@
 import { say } from '../../../words/index.js'
-import { type RecipeRecord, removeRecipe, undoRecipe, useWrite } from '../../shared/api/index.js'
+import { type RecipeRecord, useWrite } from '../../shared/api/index.js'
+import { removeRecipe, undoRecipe } from '../../shared/desk/index.js'
 import { go } from '../../shared/navigation/index.js'
 import { sentenceOf, useTell, useWriter } from '../../shared/ui/index.js'
 

@@ -1,6 +1,7 @@
 import type { TimeRecord } from '../../../wire/index.js'
 import { say } from '../../../words/index.js'
-import { removeTime, undoTime, useWrite } from '../../shared/api/index.js'
+import { useWrite } from '../../shared/api/index.js'
+import { removeTime, undoTime } from '../../shared/desk/index.js'
 import { nameOf } from '../../shared/figures/index.js'
 import { go } from '../../shared/navigation/index.js'
 import { sentenceOf, useTell, useWriter } from '../../shared/ui/index.js'

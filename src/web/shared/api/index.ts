@@ -5,9 +5,6 @@ export {
   ROLLS_HERE,
   useBench,
   useDevices,
-  useFilms,
-  useOrder,
-  useOrders,
   useRecipes,
   useRoll,
   useRolls,
@@ -19,8 +16,9 @@ export {
   useTime,
   useTimes,
   useToday,
-  useVessels,
   useWaitingRolls,
   useWrite,
 } from './queries.js'
-export { ApiProblem } from './transport.js'
+export { ApiProblem, address, send } from './transport.js'
+export { useNames } from './useNames.js'
+export { useTodayHere } from './useTodayHere.js'

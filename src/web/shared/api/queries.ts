@@ -13,6 +13,8 @@ export const KINDS = [
   'orders',
   'films',
   'vessels',
+  'products',
+  'shelf',
 ] as const
 export type Kind = (typeof KINDS)[number]
 
@@ -56,9 +58,6 @@ export const useRollsHere = () =>
 export const useRoll = (id: string) => useQuery({ queryKey: ['rolls', id], queryFn: () => client.getRoll(id) })
 export const useRollViews = () =>
   useQuery({ queryKey: ['rolls', 'views'], queryFn: client.listViews, select: ({ views }) => views })
-export const useOrders = () =>
-  useQuery({ queryKey: ['orders'], queryFn: client.listOrders, select: ({ orders }) => orders })
-export const useOrder = (id: string) => useQuery({ queryKey: ['orders', id], queryFn: () => client.getOrder(id) })
 /** Rolls that wait for a tank, by any word of theirs; nothing is asked for until there is a word. */
 export const useWaitingRolls = (words: string) =>
   useQuery({
@@ -67,14 +66,15 @@ export const useWaitingRolls = (words: string) =>
     enabled: words !== '',
     placeholderData: (before) => before,
   })
-export const useFilms = () => useQuery({ queryKey: ['films'], queryFn: client.listFilms, select: ({ films }) => films })
-export const useVessels = () =>
-  useQuery({ queryKey: ['vessels'], queryFn: client.listVessels, select: ({ vessels }) => vessels })
 
 /** Makes the page look again at what changed; Today tells of everything. */
 export async function refresh(queries: QueryClient, kinds: readonly Kind[]): Promise<void> {
-  // What is done to a roll shows on the order that it belongs to.
-  const beside = kinds.includes('rolls') ? ['orders', 'today'] : ['today']
+  // What is done to a roll shows on the order that it belongs to, what is said of a product on the bottles.
+  const beside = [
+    'today',
+    ...(kinds.includes('rolls') ? ['orders'] : []),
+    ...(kinds.includes('products') ? ['shelf'] : []),
+  ]
   const changed = new Set([...(kinds.includes('bench') ? KINDS : kinds), ...beside])
   await Promise.all([...changed].map((kind) => lookAgain(queries, kind)))
 }

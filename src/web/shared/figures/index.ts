@@ -1,4 +1,5 @@
 export { basisOf } from './basis.js'
+export { DEVELOPER_CLASS_CHOICES } from './classes.js'
 export { correctionFor } from './correction.js'
 export { readFactor } from './factor.js'
 export { developerOf, nameOf } from './names.js'

@@ -13,7 +13,10 @@ export interface Scene {
   readonly page: Page
   /** A window of its own, for another person or device. */
   readonly open: (path: string, size?: Size) => Promise<Page>
-  /** Goes to a path, `:time`, `:thermometer`, `:run` (planned), `:ended`, `:roll` (waiting) and `:order` standing for one that is kept, and waits for the page's heading. */
+  /**
+   * Goes to a path, `:time`, `:thermometer`, `:run` (planned), `:ended`, `:roll` (waiting), `:order`, `:product`, `:lot`, `:bottle` and
+   * `:package` standing for one that is kept, and waits for the page's heading.
+   */
   readonly go: (path: string) => Promise<void>
   /** The names of the thermometers on the shelf. */
   readonly thermometers: () => Promise<readonly string[]>

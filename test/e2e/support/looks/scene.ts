@@ -5,7 +5,7 @@ import type { Scene } from './kinds.js'
 
 type Kept = { readonly id: string; readonly name?: string; readonly state?: string }
 
-type Kind = 'times' | 'thermometers' | 'runs' | 'orders' | 'rolls'
+type Kind = 'times' | 'thermometers' | 'runs' | 'orders' | 'rolls' | 'products' | 'lots' | 'bottles' | 'packages'
 
 /** The address of something that was never kept. */
 const NOBODY = '00000000-0000-7000-8000-000000000000'
@@ -14,7 +14,9 @@ const NOBODY = '00000000-0000-7000-8000-000000000000'
 export function sceneOn(page: Page, { open, printed }: ReturnType<typeof bench>, { bare }: { bare: boolean }): Scene {
   const kept = async (kind: Kind): Promise<readonly Kept[]> => {
     const asked =
-      kind === 'rolls' ? page.request.post('/api/rolls/find', { data: {} }) : page.request.get(`/api/${kind}`)
+      kind === 'rolls' || kind === 'lots'
+        ? page.request.post(`/api/${kind}/find`, { data: {} })
+        : page.request.get(kind === 'bottles' || kind === 'packages' ? '/api/shelf' : `/api/${kind}`)
     const answer = (await (await asked).json()) as Record<typeof kind, Kept[]>
     return answer[kind]
   }
@@ -32,6 +34,10 @@ export function sceneOn(page: Page, { open, printed }: ReturnType<typeof bench>,
       [':ended', 'runs', 'finished'],
       [':roll', 'rolls', 'taken-in'],
       [':order', 'orders', undefined],
+      [':product', 'products', undefined],
+      [':lot', 'lots', undefined],
+      [':bottle', 'bottles', undefined],
+      [':package', 'packages', undefined],
     ] as const)
       if (new RegExp(`${word}\\b`).test(whole))
         whole = whole.replace(new RegExp(`${word}\\b`), await first(kind, state))

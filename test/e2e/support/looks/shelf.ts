@@ -2,10 +2,16 @@ import { sees } from '../steps.js'
 import { at, NO_ANSWER, type Row } from './kinds.js'
 
 const shelf: Row = {
-  empty: { 'as it comes': at('/shelf', 'No thermometer is on the shelf yet.') },
-  full: { 'as it comes': at('/shelf', 'Thermometers') },
+  empty: { 'as it comes': at('/shelf', 'Nothing stands on the shelf yet.') },
+  full: { 'as it comes': at('/shelf', 'air in the bottle ends it first, then volume') },
   away: { 'as it comes': at('/shelf', NO_ANSWER) },
-  trouble: 'nothing is typed or sent here',
+  trouble: {
+    'words that no bottle has': async ({ page, go }) => {
+      await go('/shelf')
+      await page.getByRole('searchbox', { name: 'Find' }).fill('nowhere')
+      await sees(page, 'No bottle here has these words.')
+    },
+  },
   opened: {
     'the way back after a removal': async ({ page, go }) => {
       await go('/shelf/thermometers/:thermometer')

@@ -1,6 +1,7 @@
 import type { PageName } from '../../../../src/web/app/route-table.js'
 import { send, takeIn } from '../send.js'
 import { sees } from '../steps.js'
+import { bottlesRows } from './bottles.js'
 import { houseRows } from './house.js'
 import { at, type Look, NO_ANSWER, type Row, type State } from './kinds.js'
 import { kitRows } from './kit.js'
@@ -64,6 +65,7 @@ const notPaired: Row = {
 
 export const LOOKS: Readonly<Record<PageName | 'not-found' | 'not-paired', Row>> = {
   today,
+  ...bottlesRows,
   ...shelfRows,
   ...kitRows,
   ...timesRows,

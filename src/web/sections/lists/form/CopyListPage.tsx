@@ -1,6 +1,7 @@
 import type { Recipe } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
-import { keepRecipe, type RecipeRecord, useBench, useRecipes, useWrite } from '../../../shared/api/index.js'
+import { type RecipeRecord, useBench, useRecipes, useWrite } from '../../../shared/api/index.js'
+import { keepRecipe } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import { Asked, ButtonLink, Page, Trouble, useDraft, useTell, useUnits, useWriter } from '../../../shared/ui/index.js'
 import { addressOf } from '../kinds.js'

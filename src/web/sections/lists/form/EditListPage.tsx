@@ -1,14 +1,13 @@
 import type { Recipe } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
 import {
-  correctRecipe,
   type RecipeRecord,
   type RecipeStatementInput,
-  undoRecipe,
   useBench,
   useRecipes,
   useWrite,
 } from '../../../shared/api/index.js'
+import { correctRecipe, undoRecipe } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import { Asked, ButtonLink, Page, Trouble, useDraft, useTell, useUnits, useWriter } from '../../../shared/ui/index.js'
 import { addressOf } from '../kinds.js'

@@ -1,13 +1,7 @@
 import { type FormEvent, useState } from 'react'
 import { say } from '../../../../words/index.js'
-import {
-  addOrder,
-  type OrderStatementInput,
-  type RollStatementInput,
-  takeInRolls,
-  useOrders,
-  useWrite,
-} from '../../../shared/api/index.js'
+import { type OrderStatementInput, type RollStatementInput, takeInRolls, useWrite } from '../../../shared/api/index.js'
+import { addOrder, useOrders } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import {
   Button,

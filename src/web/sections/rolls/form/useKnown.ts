@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query'
 import { type Known, knownOf } from '../../../../planning/index.js'
-import { listFilms } from '../../../shared/api/index.js'
-import { useTodayHere } from '../today.js'
+import { useTodayHere } from '../../../shared/api/index.js'
+import { listFilms } from '../../../shared/desk/index.js'
 
 /** What the bench knows beside what is typed: the day, and the chemistry of the films it keeps. */
 export function useKnown(): Known & { films: readonly string[] } {

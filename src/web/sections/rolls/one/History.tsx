@@ -1,5 +1,5 @@
 import { say, type Writer, writeDay, writeTimeOfDay } from '../../../../words/index.js'
-import { type RollEvent, type RollRecord, useBench, useDevices } from '../../../shared/api/index.js'
+import { type RollEvent, type RollRecord, useBench, useNames } from '../../../shared/api/index.js'
 import { Button, sentenceOf, useTell, useWriter, Words } from '../../../shared/ui/index.js'
 import { useBatch } from '../steps/useBatch.js'
 import { correctionsOf } from './corrections.js'
@@ -46,12 +46,6 @@ function entriesOf(roll: RollRecord, writer: Writer): Entry[] {
     return { key: `revision ${revision}`, at, by, words, event: null }
   })
   return [...corrections, ...steps].sort((one, other) => (one.at < other.at ? -1 : one.at > other.at ? 1 : 0))
-}
-
-/** Who did something; the owner alone may read the names of the devices. */
-function useNames(): (by: string) => string {
-  const devices = useDevices().data ?? []
-  return (by) => (by === 'owner' ? 'the owner' : (devices.find(({ id }) => id === by)?.name ?? 'a paired device'))
 }
 
 /** The last step taken back, with those of the rolls that took it together with this one. */

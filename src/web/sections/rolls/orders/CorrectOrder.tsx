@@ -2,14 +2,8 @@ import { type FormEvent, useState } from 'react'
 import { writePartialDay } from '../../../../kernel/index.js'
 import { readDue } from '../../../../planning/index.js'
 import { say } from '../../../../words/index.js'
-import {
-  correctOrder,
-  type OrderRecord,
-  type OrderStatementInput,
-  removeOrder,
-  undoOrder,
-  useWrite,
-} from '../../../shared/api/index.js'
+import { type OrderRecord, type OrderStatementInput, useWrite } from '../../../shared/api/index.js'
+import { correctOrder, removeOrder, undoOrder } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import {
   Button,

@@ -1,6 +1,7 @@
 import { type FormEvent, useState } from 'react'
 import { say } from '../../../../words/index.js'
-import { handBack, type OrderRecord, useWrite } from '../../../shared/api/index.js'
+import { type OrderRecord, useWrite } from '../../../shared/api/index.js'
+import { handBack } from '../../../shared/desk/index.js'
 import { Button, TextField, Trouble, useTell, useWriter } from '../../../shared/ui/index.js'
 
 /** Counts the rolls out. The count is typed blind of the list: a mismatch stops everything, in a sentence. */

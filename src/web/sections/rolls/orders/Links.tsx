@@ -1,5 +1,6 @@
 import { say, writeDay } from '../../../../words/index.js'
-import { makeOrderLink, type OrderRecord, revokeOrderLink, useBench, useWrite } from '../../../shared/api/index.js'
+import { type OrderRecord, revokeOrderLink, useBench, useWrite } from '../../../shared/api/index.js'
+import { makeOrderLink } from '../../../shared/desk/index.js'
 import { Button, sentenceOf, Trouble, useTell, useWriter } from '../../../shared/ui/index.js'
 import { SlipLink } from '../paper/PaperLink.js'
 

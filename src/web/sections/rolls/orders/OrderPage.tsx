@@ -1,6 +1,7 @@
 import { writePartialDay } from '../../../../kernel/index.js'
 import { say } from '../../../../words/index.js'
-import { type OrderRecord, useOrder } from '../../../shared/api/index.js'
+import type { OrderRecord } from '../../../shared/api/index.js'
+import { useOrder } from '../../../shared/desk/index.js'
 import { Asked, ButtonLink, Page, useWriter } from '../../../shared/ui/index.js'
 import { RollRow } from '../find/RollRow.js'
 import { SlipLink, StickersLink } from '../paper/PaperLink.js'

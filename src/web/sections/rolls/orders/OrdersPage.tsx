@@ -1,5 +1,6 @@
 import { say } from '../../../../words/index.js'
-import { type OrderRecord, useOrders } from '../../../shared/api/index.js'
+import type { OrderRecord } from '../../../shared/api/index.js'
+import { useOrders } from '../../../shared/desk/index.js'
 import { Link } from '../../../shared/navigation/index.js'
 import { Asked, ButtonLink, Page, useWriter, Words } from '../../../shared/ui/index.js'
 import { hereOf } from './here.js'

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
-import { orderSlipAddress, rollStickersAddress, useBench } from '../../../shared/api/index.js'
+import { rollStickersAddress, useBench } from '../../../shared/api/index.js'
+import { orderSlipAddress } from '../../../shared/desk/index.js'
 
 interface OfRolls {
   readonly of: { readonly order_id: string } | { readonly roll_ids: readonly string[] }

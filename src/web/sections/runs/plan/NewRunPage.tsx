@@ -5,12 +5,12 @@ import {
   planRun,
   type ThermometerRecord,
   type TimeRecord,
-  useFilms,
   useRecipes,
   useThermometers,
   useTimes,
   useWrite,
 } from '../../../shared/api/index.js'
+import { useFilms } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import { Button, Page, Reading, Trouble, useDraft, useUnits, useWriter, Words } from '../../../shared/ui/index.js'
 import { EMPTY_PLAN, type PlanDraft } from './draft.js'

@@ -1,7 +1,8 @@
 import { type FormEvent, useState } from 'react'
 import type { ClassSetResult, ThermometerRecord } from '../../../../wire/index.js'
 import { say } from '../../../../words/index.js'
-import { addClassSet, useThermometers, useWrite } from '../../../shared/api/index.js'
+import { useThermometers, useWrite } from '../../../shared/api/index.js'
+import { addClassSet } from '../../../shared/desk/index.js'
 import {
   Asked,
   Button,

@@ -1,6 +1,7 @@
 import type { ThermometerRecord, ThermometerStatement } from '../../../../wire/index.js'
 import { say } from '../../../../words/index.js'
-import { correctThermometer, undoThermometer, useBench, useThermometers, useWrite } from '../../../shared/api/index.js'
+import { useBench, useThermometers, useWrite } from '../../../shared/api/index.js'
+import { correctThermometer, undoThermometer } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import { Asked, ButtonLink, Page, Trouble, useDraft, useTell, useUnits, useWriter } from '../../../shared/ui/index.js'
 import { NotOnShelf } from '../one/ThermometerPage.js'

@@ -1,5 +1,6 @@
 import { say } from '../../../../words/index.js'
-import { addThermometer, useWrite } from '../../../shared/api/index.js'
+import { useWrite } from '../../../shared/api/index.js'
+import { addThermometer } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import { Page, Trouble, useDraft, useTell, useWriter, Words } from '../../../shared/ui/index.js'
 import { EMPTY_THERMOMETER, ThermometerForm } from './ThermometerForm.js'

@@ -1,7 +1,8 @@
 import { celsius } from '../../../../kernel/index.js'
 import type { ThermometerRecord } from '../../../../wire/index.js'
 import { say } from '../../../../words/index.js'
-import { useBench, useWrite, withdrawCheck } from '../../../shared/api/index.js'
+import { useBench, useWrite } from '../../../shared/api/index.js'
+import { withdrawCheck } from '../../../shared/desk/index.js'
 import { Button, sentenceOf, useTell, useWriter, Words } from '../../../shared/ui/index.js'
 import { METHOD_NAMES } from '../kinds.js'
 

@@ -1,6 +1,7 @@
 import type { TimeRecord } from '../../../../wire/index.js'
 import { say } from '../../../../words/index.js'
-import { correctTime, undoTime, useWrite } from '../../../shared/api/index.js'
+import { useWrite } from '../../../shared/api/index.js'
+import { correctTime, undoTime } from '../../../shared/desk/index.js'
 import { nameOf } from '../../../shared/figures/index.js'
 import { Choices, sentenceOf, useTell, useWriter } from '../../../shared/ui/index.js'
 import { statementOf } from '../statement.js'

@@ -1,6 +1,7 @@
 import type { TimeRecord } from '../../../../wire/index.js'
 import { say } from '../../../../words/index.js'
-import { correctTime, undoTime, useBench, useTime, useTimes, useWrite } from '../../../shared/api/index.js'
+import { useBench, useTime, useTimes, useWrite } from '../../../shared/api/index.js'
+import { correctTime, undoTime } from '../../../shared/desk/index.js'
 import { nameOf } from '../../../shared/figures/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import { Asked, ButtonLink, Page, Trouble, useDraft, useTell, useUnits, useWriter } from '../../../shared/ui/index.js'

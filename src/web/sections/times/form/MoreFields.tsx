@@ -1,6 +1,5 @@
 import { writeTemperature } from '../../../../kernel/index.js'
-import { DEVELOPER_CLASSES } from '../../../../science/index.js'
-import type { TimeStatement } from '../../../../wire/index.js'
+import { DEVELOPER_CLASS_CHOICES } from '../../../shared/figures/index.js'
 import { QuantityField, Select, TextField, useUnits } from '../../../shared/ui/index.js'
 import type { TimeDraft } from './draft.js'
 import type { DraftReading } from './readDraft.js'
@@ -11,17 +10,6 @@ interface MoreFieldsProps {
   readonly reading: DraftReading
 }
 type Range = keyof DraftReading['ranges']
-
-const CLASS_NAMES: Record<TimeStatement['developer_class'], string> = {
-  unknown: 'not known',
-  metol: 'metol alone',
-  hydroquinone: 'hydroquinone alone',
-  'metol-hydroquinone': 'metol and hydroquinone',
-  'phenidone-ascorbate': 'phenidone and ascorbate',
-  pyro: 'pyro',
-  glycin: 'glycin',
-  'p-aminophenol': 'p-aminophenol',
-}
 
 /** For those who know more of the developer than its sheet's times. */
 export function MoreFields({ draft, change, reading }: MoreFieldsProps) {
@@ -65,9 +53,7 @@ export function MoreFields({ draft, change, reading }: MoreFieldsProps) {
               label="What it develops with"
               hint="Says how fast it answers to temperature when the sheet gives one time only."
               value={draft.developerClass}
-              options={(Object.keys(DEVELOPER_CLASSES) as TimeStatement['developer_class'][]).map(
-                (name) => [name, CLASS_NAMES[name]] as const,
-              )}
+              options={DEVELOPER_CLASS_CHOICES}
               onValue={(developerClass) => change({ developerClass })}
             />
             <TextField

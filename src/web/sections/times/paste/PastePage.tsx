@@ -1,5 +1,6 @@
 import { say } from '../../../../words/index.js'
-import { keepTimes, useWrite } from '../../../shared/api/index.js'
+import { useWrite } from '../../../shared/api/index.js'
+import { keepTimes } from '../../../shared/desk/index.js'
 import { nameOf } from '../../../shared/figures/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import {

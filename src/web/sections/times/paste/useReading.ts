@@ -1,6 +1,6 @@
 import { keepPreviousData, useQuery } from '@tanstack/react-query'
 import { useEffect, useState } from 'react'
-import { readTable } from '../../../shared/api/index.js'
+import { readTable } from '../../../shared/desk/index.js'
 
 /** How the server reads the pasted text, asked once the typing has stopped for a moment. */
 export function useReading(text: string) {

@@ -1,4 +1,4 @@
-import { useVessels } from '../../../../shared/api/index.js'
+import { useVessels } from '../../../../shared/desk/index.js'
 import { Select } from '../../../../shared/ui/index.js'
 
 interface WhichTankProps {

@@ -1,6 +1,6 @@
 import { dayAt } from '../../../kernel/index.js'
-import { useBench } from '../../shared/api/index.js'
-import { deviceClock } from '../../shared/platform/index.js'
+import { deviceClock } from '../platform/index.js'
+import { useBench } from './queries.js'
 
 /** The day it is where the bench is, as `2026-07-14`. */
 export function useTodayHere(): string {
