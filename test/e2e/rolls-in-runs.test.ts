@@ -2,31 +2,14 @@ import { randomUUID } from 'node:crypto'
 import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 import { bench, type Size } from './support/browser.js'
-import { send, takeIn } from './support/send.js'
+import { send, takeIn, timeOf } from './support/send.js'
 import { hold, SinkClock } from './support/sink.js'
 import { goTo, headed, sees } from './support/steps.js'
 
 const { open } = bench()
 
-const timeOf = (film: string, time_s: number) => ({
-  film,
-  exposure_index: 100,
-  developer: 'ascorbate',
-  dilution_parts: [1, 3],
-  agitation: '',
-  kind: 'ordinary',
-  law: 'exponential',
-  developer_class: 'unknown',
-  coefficient: 2.5,
-  usable: null,
-  window: null,
-  points: [{ temperature_c: 20, time_s }],
-  source_words: 'an invented sheet',
-  source_origin: 'sheet',
-  note: '',
-})
 async function furnish(page: Page): Promise<string[]> {
-  await send(page, '/api/times', { times: [timeOf('Tarn 100', 480), timeOf('Fell 25', 570)] })
+  await send(page, '/api/times', { times: [timeOf('Tarn 100', 100, 480), timeOf('Fell 25', 100, 570)] })
   const rolls = await takeIn(
     page,
     {},

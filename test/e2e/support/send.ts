@@ -21,3 +21,22 @@ export const takeIn = async (page: Page, ...statements: readonly object[]): Prom
   const rolls = statements.map((statement) => ({ statement: { ...plain, ...statement } }))
   return (await send<Taken>(page, '/api/rolls', { rolls })).rolls
 }
+
+/** A kept time of a film at an index: so many seconds at 20 °C. */
+export const timeOf = (film: string, exposure_index: number, time_s: number) => ({
+  film,
+  exposure_index,
+  developer: 'ascorbate',
+  dilution_parts: [1, 3],
+  agitation: '',
+  kind: 'ordinary',
+  law: 'exponential',
+  developer_class: 'unknown',
+  coefficient: 2.5,
+  usable: null,
+  window: null,
+  points: [{ temperature_c: 20, time_s }],
+  source_words: 'an invented sheet',
+  source_origin: 'sheet',
+  note: '',
+})

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useState } from 'react'
+import { type KeyboardEvent, useEffect, useState } from 'react'
 import { writeFormat } from '../../../../../planning/index.js'
 import { say } from '../../../../../words/index.js'
 import { type RollSummary, useWaitingRolls } from '../../../../shared/api/index.js'
@@ -13,18 +13,28 @@ export function FindRolls({ taken, onRoll }: { taken: readonly string[]; onRoll:
   const [typed, setTyped] = useState('')
   const wanted = numberIn(typed)
   const found = useWaitingRolls(wanted)
+  // What was found for the words before is shown until the answer comes, and never taken.
+  const settled = found.isSuccess && !found.isPlaceholderData
   const waiting = (found.data?.rolls ?? []).filter(({ id }) => !taken.includes(id))
   const exact = waiting.find(({ number }) => number.toLowerCase() === wanted.toLowerCase())
   const only = exact ?? (waiting.length === 1 ? waiting[0] : undefined)
+  const [entered, setEntered] = useState('')
   const take = (roll: RollSummary) => {
     setTyped('')
+    setEntered('')
     onRoll(roll)
   }
+  // A scanner is quicker than the bench: its Enter counts once the answer is here.
+  useEffect(() => {
+    if (!settled || wanted === '' || entered !== wanted) return
+    if (only === undefined) setEntered('')
+    else take(only)
+  })
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key !== 'Enter') return
     // The form is not to be sent by the key that a scanner ends every code with.
     event.preventDefault()
-    if (only !== undefined && wanted !== '') take(only)
+    setEntered(wanted)
   }
   return (
     <div className="find-rolls">
@@ -52,7 +62,7 @@ export function FindRolls({ taken, onRoll }: { taken: readonly string[]; onRoll:
             ))}
           </ul>
           <p role="status" className="small">
-            {found.isSuccess && <Words>{say('plan.rolls.found', { count: waiting.length, wanted }, writer)}</Words>}
+            {settled && <Words>{say('plan.rolls.found', { count: waiting.length, wanted }, writer)}</Words>}
           </p>
         </>
       )}
