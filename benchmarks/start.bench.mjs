@@ -8,6 +8,8 @@ import { fileURLToPath } from 'node:url'
 import { examples } from '../dist/cli/examples/index.js'
 import { keeping as keepers } from '../dist/cli/examples/keeping.js'
 import { exampleParts } from '../dist/cli/examples/parts.js'
+import { rolls } from '../dist/cli/examples/rolls.js'
+import { shelf } from '../dist/cli/examples/shelf.js'
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
 const launcher = join(root, 'bin', 'wetside.js')
@@ -59,7 +61,7 @@ const bareServer =
   "require('node:http').createServer().listen(0,'127.0.0.1',function(){console.log('Listening on '+this.address().port)})"
 
 /** Every command that reckons, asked what its worked example asks; those that keep or give out data are left out. */
-const keeping = new Set(Object.keys(keepers))
+const keeping = new Set(Object.keys({ ...keepers, ...rolls, ...shelf }))
 const reckoning = Object.entries(examples)
   .filter(([name]) => !keeping.has(name))
   .map(([, example]) => exampleParts(example))
