@@ -50,6 +50,11 @@ describe('a wash after the fixer in a bottle', () => {
     expect((await washAfter(id)).verdict).toBe('enough')
     expectOk(await test(id, { of: 'clearing', clears_s: 70 }))
     expect(await washAfter(id)).toMatchObject({ verdict: 'cannot-be-judged', because: 'clearing-doubled' })
+    // Of a fixer whose salt nobody named there is no count: its tests are all that is known.
+    const unnamed = await fixerIn('Unnamed', 1000, { fixer: null, rolls_per_litre: null })
+    expectOk(await test(unnamed.id, { of: 'clearing', clears_s: 35, fresh: true }))
+    expectOk(await test(unnamed.id, { of: 'clearing', clears_s: 70 }))
+    expect((await washAfter(unnamed.id)).because).toBe('clearing-doubled')
     expect(await washAfter(null)).toMatchObject({ because: 'fixer-unknown', fixer: null })
     expect((await washAfter(await bottle('Empty'))).because).toBe('fixer-unknown')
   })

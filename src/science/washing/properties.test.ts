@@ -82,6 +82,7 @@ describe('a wash', () => {
           time: seconds(time * share),
         })
         expect(of([run(part), run(1 - part)]) / of([run(1)])).toBeCloseTo(1, 9)
+        expect(byWater([run(part), run(1 - part)]) / byWater([run(1)])).toBeCloseTo(1, 9)
       }),
       seeded,
     )
