@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { say } from '../say.js'
+import { say } from '../index.js'
 
 const quantity = 'Contrast'
 
