@@ -9,20 +9,9 @@ import {
 } from '../../../kernel/index.js'
 import { say } from '../../../words/index.js'
 import { useBench, useWrite, type VesselRecord, type VesselStatementInput } from '../../shared/api/index.js'
-import { correctVessel, removeVessel, undoVessel, useVessels } from '../../shared/desk/index.js'
-import { go } from '../../shared/navigation/index.js'
-import {
-  Asked,
-  Button,
-  ButtonLink,
-  Page,
-  sentenceOf,
-  Trouble,
-  useDraft,
-  useTell,
-  useUnits,
-  useWriter,
-} from '../../shared/ui/index.js'
+import { correctVessel, useRemoval, useVessels, useWayBack } from '../../shared/desk/index.js'
+import { Asked, Button, ButtonLink, Page, Trouble, useDraft, useUnits, useWriter } from '../../shared/ui/index.js'
+import { keptVessel } from './keptVessel.js'
 import { EMPTY_VESSEL, type VesselDraft } from './readVessel.js'
 import { VesselForm } from './VesselForm.js'
 
@@ -53,28 +42,17 @@ export function VesselPage({ params }: { params: Record<string, string> }) {
 function Vessel({ one }: { one: VesselRecord }) {
   const writer = useWriter()
   const units = useUnits()
-  const tell = useTell()
   const { name } = one.statement
   const { draft, change, clear } = useDraft(`vessel-${one.id}-${one.revision}`, draftOf(one, units))
-  const back = useWrite((revision: number) => undoVessel(one.id, { seen_revision: revision }), 'vessels')
   const correct = useWrite(
     (statement: VesselStatementInput) => correctVessel(one.id, { seen_revision: one.revision, statement }),
     'vessels',
   )
-  const remove = useWrite(() => removeVessel(one.id, { seen_revision: one.revision }), 'vessels')
-  const undoOf = (kept: VesselRecord, sentence: string) => async () => {
-    await back.mutateAsync(kept.revision)
-    return sentence
-  }
+  const { changed } = useWayBack(keptVessel(one))
+  const { removeIt, waits } = useRemoval(keptVessel(one))
   const kept = (answer: VesselRecord) => {
     clear()
-    const undo = undoOf(answer, say('web.undone', { name }, writer))
-    tell({ sentence: say('times.form.corrected', { name: answer.statement.name }, writer), undo })
-  }
-  const removed = (answer: VesselRecord) => {
-    go('/shelf/kit')
-    const undo = undoOf(answer, say('web.brought-back', { name }, writer))
-    tell({ sentence: say('web.removed', { name }, writer), undo })
+    changed(say('times.form.corrected', { name: answer.statement.name }, writer), answer.revision)
   }
   const wet = one.statement.kind === 'reel' && one.statement.wet_at !== null
   const turn = () => {
@@ -88,15 +66,7 @@ function Vessel({ one }: { one: VesselRecord }) {
         <>
           <ButtonLink href="/shelf/kit">The whole kit</ButtonLink>
           {one.statement.kind === 'reel' && <Button onClick={turn}>{wet ? 'It is dry now' : 'It is wet now'}</Button>}
-          <Button
-            waits={remove.isPending}
-            onClick={() =>
-              remove.mutate(undefined, {
-                onSuccess: removed,
-                onError: (fault) => tell({ sentence: sentenceOf(fault) }),
-              })
-            }
-          >
+          <Button waits={waits} onClick={removeIt}>
             Remove it
           </Button>
         </>

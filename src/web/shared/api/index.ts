@@ -2,6 +2,7 @@ export * from './client.js'
 export { useFeed } from './feed.js'
 export { sendBackup } from './files.js'
 export {
+  type Kind,
   ROLLS_HERE,
   useBench,
   useDevices,

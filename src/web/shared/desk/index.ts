@@ -1,2 +1,3 @@
 export * from './client.js'
 export * from './queries.js'
+export { useRemoval, useWayBack } from './useWayBack.js'

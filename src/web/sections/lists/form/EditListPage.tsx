@@ -7,9 +7,10 @@ import {
   useRecipes,
   useWrite,
 } from '../../../shared/api/index.js'
-import { correctRecipe, undoRecipe } from '../../../shared/desk/index.js'
+import { correctRecipe, useWayBack } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
-import { Asked, ButtonLink, Page, Trouble, useDraft, useTell, useUnits, useWriter } from '../../../shared/ui/index.js'
+import { Asked, ButtonLink, Page, Trouble, useDraft, useUnits, useWriter } from '../../../shared/ui/index.js'
+import { keptList } from '../keptList.js'
 import { addressOf } from '../kinds.js'
 import { NoSuchList } from '../one/ListPage.js'
 import { draftOfList } from './draft.js'
@@ -35,24 +36,19 @@ export function EditListPage({ params }: { params: Record<string, string> }) {
 function Edit({ record }: { record: RecipeRecord }) {
   const writer = useWriter()
   const units = useUnits()
-  const tell = useTell()
   const { id, recipe } = record
   const revision = record.revision ?? 0
   const start = draftOfList(recipe as unknown as Recipe, units)
   const { draft, change, clear } = useDraft(`list-${id}-${revision}`, start)
-  const back = useWrite((seen: number) => undoRecipe(id, { seen_revision: seen }), 'recipes')
+  const { changed } = useWayBack(keptList(record))
   const correct = useWrite(
     (statement: RecipeStatementInput) => correctRecipe(id, { seen_revision: revision, statement }),
     'recipes',
   )
   const corrected = (kept: RecipeRecord) => {
     clear()
-    const undo = async () => {
-      await back.mutateAsync(kept.revision ?? 0)
-      return say('web.undone', { name: recipe.name }, writer)
-    }
     go(addressOf(record))
-    tell({ sentence: say('times.form.corrected', { name: kept.recipe.name }, writer), undo })
+    changed(say('times.form.corrected', { name: kept.recipe.name }, writer), kept.revision ?? 0)
   }
   return (
     <Page

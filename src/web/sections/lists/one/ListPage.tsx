@@ -1,9 +1,10 @@
 import type { Recipe } from '../../../../score/index.js'
 import { say } from '../../../../words/index.js'
 import { type RecipeRecord, recipePaperAddress, useBench, useRecipes } from '../../../shared/api/index.js'
+import { useRemoval } from '../../../shared/desk/index.js'
 import { Asked, Button, ButtonLink, Page, useWriter, Words } from '../../../shared/ui/index.js'
+import { keptList } from '../keptList.js'
 import { addressOf } from '../kinds.js'
-import { useListRemoval } from '../useListRemoval.js'
 import { Steps } from './Steps.js'
 
 export function ListPage({ params }: { params: Record<string, string> }) {
@@ -50,7 +51,7 @@ function One({ record }: { record: RecipeRecord }) {
 }
 
 function OwnActions({ record }: { record: RecipeRecord }) {
-  const { removeIt, waits } = useListRemoval(record)
+  const { removeIt, waits } = useRemoval(keptList(record))
   return (
     <>
       <ButtonLink look="go" href={`${addressOf(record)}/edit`}>

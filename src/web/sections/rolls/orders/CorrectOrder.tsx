@@ -3,20 +3,11 @@ import { writePartialDay } from '../../../../kernel/index.js'
 import { readDue } from '../../../../planning/index.js'
 import { say } from '../../../../words/index.js'
 import { type OrderRecord, type OrderStatementInput, useWrite } from '../../../shared/api/index.js'
-import { correctOrder, removeOrder, undoOrder } from '../../../shared/desk/index.js'
-import { go } from '../../../shared/navigation/index.js'
-import {
-  Button,
-  sentenceOf,
-  TextArea,
-  TextField,
-  Trouble,
-  useDraft,
-  useTell,
-  useWriter,
-} from '../../../shared/ui/index.js'
+import { correctOrder, useRemoval, useWayBack } from '../../../shared/desk/index.js'
+import { Button, TextArea, TextField, Trouble, useDraft, useWriter } from '../../../shared/ui/index.js'
 import { countIn } from '../form/order.js'
 import { useKnown } from '../form/useKnown.js'
+import { keptOrder } from './keptOrder.js'
 
 const textsOf = (order: OrderRecord) => ({
   person: order.person,
@@ -31,7 +22,6 @@ const textsOf = (order: OrderRecord) => ({
 /** What was agreed, corrected in place; one without rolls can be removed. */
 export function CorrectOrder({ order }: { order: OrderRecord }) {
   const writer = useWriter()
-  const tell = useTell()
   const known = useKnown()
   const { draft, change, clear } = useDraft(`order-${order.id}-${order.revision}`, textsOf(order))
   const [tried, setTried] = useState(false)
@@ -42,7 +32,7 @@ export function CorrectOrder({ order }: { order: OrderRecord }) {
     (statement: OrderStatementInput) => correctOrder(order.id, { seen_revision: order.revision, statement }),
     'orders',
   )
-  const back = useWrite((revision: number) => undoOrder(order.id, { seen_revision: revision }), 'orders')
+  const { changed } = useWayBack(keptOrder(order))
   const submit = (event: FormEvent) => {
     event.preventDefault()
     setTried(true)
@@ -53,11 +43,7 @@ export function CorrectOrder({ order }: { order: OrderRecord }) {
       {
         onSuccess: (kept) => {
           clear()
-          const undo = async () => {
-            await back.mutateAsync(kept.revision)
-            return say('web.undone', { name: `The order of ${order.person}` }, writer)
-          }
-          tell({ sentence: say('order.kept', { person }, writer), undo })
+          changed(say('order.kept', { person }, writer), kept.revision)
         },
       },
     )
@@ -118,25 +104,9 @@ export function CorrectOrder({ order }: { order: OrderRecord }) {
 }
 
 function RemoveOrder({ order }: { order: OrderRecord }) {
-  const writer = useWriter()
-  const tell = useTell()
-  const name = `The order of ${order.person}`
-  const back = useWrite((revision: number) => undoOrder(order.id, { seen_revision: revision }), 'orders')
-  const remove = useWrite(() => removeOrder(order.id, { seen_revision: order.revision }), 'orders')
-  const removeIt = () =>
-    remove.mutate(undefined, {
-      onSuccess: ({ revision }) => {
-        const undo = async () => {
-          await back.mutateAsync(revision)
-          return say('web.brought-back', { name }, writer)
-        }
-        go('/rolls/orders')
-        tell({ sentence: say('web.removed', { name }, writer), undo })
-      },
-      onError: (fault) => tell({ sentence: sentenceOf(fault) }),
-    })
+  const { removeIt, waits } = useRemoval(keptOrder(order))
   return (
-    <Button onClick={removeIt} waits={remove.isPending}>
+    <Button onClick={removeIt} waits={waits}>
       Remove the order
     </Button>
   )

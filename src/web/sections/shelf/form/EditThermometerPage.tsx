@@ -1,9 +1,10 @@
 import type { ThermometerRecord, ThermometerStatement } from '../../../../wire/index.js'
 import { say } from '../../../../words/index.js'
 import { useBench, useThermometers, useWrite } from '../../../shared/api/index.js'
-import { correctThermometer, undoThermometer } from '../../../shared/desk/index.js'
+import { correctThermometer, useWayBack } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
-import { Asked, ButtonLink, Page, Trouble, useDraft, useTell, useUnits, useWriter } from '../../../shared/ui/index.js'
+import { Asked, ButtonLink, Page, Trouble, useDraft, useUnits, useWriter } from '../../../shared/ui/index.js'
+import { keptThermometer } from '../keptThermometer.js'
 import { NotOnShelf } from '../one/ThermometerPage.js'
 import { draftOf, ThermometerForm } from './ThermometerForm.js'
 
@@ -27,21 +28,16 @@ export function EditThermometerPage({ params }: { params: Record<string, string>
 function Edit({ one }: { one: ThermometerRecord }) {
   const writer = useWriter()
   const units = useUnits()
-  const tell = useTell()
   const { draft, change, clear } = useDraft(`thermometer-${one.id}-${one.revision}`, draftOf(one, units))
-  const back = useWrite((revision: number) => undoThermometer(one.id, { seen_revision: revision }), 'thermometers')
+  const { changed } = useWayBack(keptThermometer(one))
   const correct = useWrite(
     (statement: ThermometerStatement) => correctThermometer(one.id, { seen_revision: one.revision, statement }),
     'thermometers',
   )
   const corrected = (kept: ThermometerRecord) => {
     clear()
-    const undo = async () => {
-      await back.mutateAsync(kept.revision)
-      return say('web.undone', { name: one.name }, writer)
-    }
     go(`/shelf/thermometers/${one.id}`)
-    tell({ sentence: say('times.form.corrected', { name: kept.name }, writer), undo })
+    changed(say('times.form.corrected', { name: kept.name }, writer), kept.revision)
   }
   return (
     <Page

@@ -1,11 +1,11 @@
 import { celsius } from '../../../../kernel/index.js'
 import type { ThermometerRecord } from '../../../../wire/index.js'
 import { say } from '../../../../words/index.js'
-import { useThermometers, useWrite } from '../../../shared/api/index.js'
-import { removeThermometer, undoThermometer } from '../../../shared/desk/index.js'
-import { go } from '../../../shared/navigation/index.js'
-import { Asked, Button, ButtonLink, Page, sentenceOf, useTell, useWriter, Words } from '../../../shared/ui/index.js'
+import { useThermometers } from '../../../shared/api/index.js'
+import { useRemoval } from '../../../shared/desk/index.js'
+import { Asked, Button, ButtonLink, Page, useWriter, Words } from '../../../shared/ui/index.js'
 import { errorWords } from '../errorWords.js'
+import { keptThermometer } from '../keptThermometer.js'
 import { kindName } from '../kinds.js'
 import { AddCheck } from './AddCheck.js'
 import { Checks } from './Checks.js'
@@ -26,7 +26,7 @@ export function ThermometerPage({ params }: { params: Record<string, string> }) 
 
 function Thermometer({ one }: { one: ThermometerRecord }) {
   const writer = useWriter()
-  const { removeIt, waits } = useThermometerRemoval(one)
+  const { removeIt, waits } = useRemoval(keptThermometer(one))
   const scale = { kind: kindName(one.kind), low: celsius(one.scale_low_c), high: celsius(one.scale_high_c) }
   const checked = one.checks.some(({ withdrawn }) => !withdrawn)
   return (
@@ -64,24 +64,4 @@ export function NotOnShelf() {
       <ButtonLink href="/shelf">To the shelf</ButtonLink>
     </Page>
   )
-}
-
-function useThermometerRemoval(one: ThermometerRecord) {
-  const writer = useWriter()
-  const tell = useTell()
-  const back = useWrite((revision: number) => undoThermometer(one.id, { seen_revision: revision }), 'thermometers')
-  const remove = useWrite(() => removeThermometer(one.id, { seen_revision: one.revision }), 'thermometers')
-  const removeIt = () =>
-    remove.mutate(undefined, {
-      onSuccess: (removed) => {
-        go('/shelf')
-        const undo = async () => {
-          await back.mutateAsync(removed.revision)
-          return say('web.brought-back', { name: one.name }, writer)
-        }
-        tell({ sentence: say('web.removed', { name: one.name }, writer), undo })
-      },
-      onError: (fault) => tell({ sentence: sentenceOf(fault) }),
-    })
-  return { removeIt, waits: remove.isPending }
 }

@@ -1,9 +1,10 @@
 import { say } from '../../../../words/index.js'
 import { type ProductRecord, type ProductStatementInput, useWrite } from '../../../shared/api/index.js'
-import { correctProduct, undoProduct, useProducts } from '../../../shared/desk/index.js'
+import { correctProduct, useProducts, useWayBack } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
-import { Asked, ButtonLink, Page, useTell, useWriter } from '../../../shared/ui/index.js'
+import { Asked, ButtonLink, Page, useWriter } from '../../../shared/ui/index.js'
 import { draftOf } from './draft.js'
+import { keptProduct } from './keptProduct.js'
 import { ProductForm } from './ProductForm.js'
 import { NoProduct } from './ProductPage.js'
 
@@ -21,22 +22,17 @@ export function EditProductPage({ params }: { params: Record<string, string> }) 
 /** What is said of a product is corrected; what was mixed of it goes by the new words. */
 function Correction({ one }: { one: ProductRecord }) {
   const writer = useWriter()
-  const tell = useTell()
   const correct = useWrite(
     (statement: ProductStatementInput) => correctProduct(one.id, { seen_revision: one.revision, statement }),
     'products',
   )
-  const back = useWrite((revision: number) => undoProduct(one.id, { seen_revision: revision }), 'products')
+  const { changed } = useWayBack(keptProduct(one))
   const onKeep = (statement: ProductStatementInput, clear: () => void) =>
     correct.mutate(statement, {
       onSuccess: ({ name, revision }) => {
         clear()
         go(`/shelf/products/${one.id}`)
-        const undo = async () => {
-          await back.mutateAsync(revision)
-          return say('web.undone', { name: one.name }, writer)
-        }
-        tell({ sentence: say('product.corrected', { name }, writer), undo })
+        changed(say('product.corrected', { name }, writer), revision)
       },
     })
   return (

@@ -1,11 +1,12 @@
 import { SALTS } from '../../../../science/index.js'
 import { say } from '../../../../words/index.js'
-import { type ProductRecord, useWrite } from '../../../shared/api/index.js'
-import { removeProduct, undoProduct, useProducts, useShelf } from '../../../shared/desk/index.js'
-import { go, Link } from '../../../shared/navigation/index.js'
-import { Asked, Button, ButtonLink, Page, sentenceOf, useTell, useWriter, Words } from '../../../shared/ui/index.js'
+import type { ProductRecord } from '../../../shared/api/index.js'
+import { useProducts, useRemoval, useShelf } from '../../../shared/desk/index.js'
+import { Link } from '../../../shared/navigation/index.js'
+import { Asked, Button, ButtonLink, Page, useWriter, Words } from '../../../shared/ui/index.js'
 import { packageFacts } from '../things/facts.js'
 import { FIGURES, KEEPS } from './draft.js'
+import { keptProduct } from './keptProduct.js'
 
 /** One product: what is said of it, its packages, its cautions. */
 export function ProductPage({ params }: { params: Record<string, string> }) {
@@ -131,25 +132,9 @@ function Facts({ one }: { one: ProductRecord }) {
 }
 
 function Remove({ one }: { one: ProductRecord }) {
-  const writer = useWriter()
-  const tell = useTell()
-  const { name } = one
-  const back = useWrite((revision: number) => undoProduct(one.id, { seen_revision: revision }), 'products')
-  const remove = useWrite(() => removeProduct(one.id, { seen_revision: one.revision }), 'products')
-  const removeIt = () =>
-    remove.mutate(undefined, {
-      onSuccess: ({ revision }) => {
-        go('/shelf/products')
-        const undo = async () => {
-          await back.mutateAsync(revision)
-          return say('web.brought-back', { name }, writer)
-        }
-        tell({ sentence: say('web.removed', { name }, writer), undo })
-      },
-      onError: (fault) => tell({ sentence: sentenceOf(fault) }),
-    })
+  const { removeIt, waits } = useRemoval(keptProduct(one))
   return (
-    <Button onClick={removeIt} waits={remove.isPending}>
+    <Button onClick={removeIt} waits={waits}>
       Remove
     </Button>
   )

@@ -6,22 +6,21 @@ import {
   useTodayHere,
   useWrite,
 } from '../../../shared/api/index.js'
-import { correctContainer, removeContainer, undoContainer, useProducts, useShelf } from '../../../shared/desk/index.js'
+import { correctContainer, useProducts, useRemoval, useShelf, useWayBack } from '../../../shared/desk/index.js'
 import { go } from '../../../shared/navigation/index.js'
 import {
   Asked,
   Button,
   ButtonLink,
   Page,
-  sentenceOf,
   Trouble,
   useDraft,
-  useTell,
   useUnits,
   useWriter,
   Words,
 } from '../../../shared/ui/index.js'
 import { draftOf, readThing } from './draft.js'
+import { keptThing } from './keptThing.js'
 import { ThingFields } from './ThingFields.js'
 
 /** One bottle, package or jug: what is said of it is corrected here; an empty one can go. */
@@ -46,7 +45,6 @@ export function ThingPage({ params }: { params: Record<string, string> }) {
 
 function Correction({ one }: { one: ContainerRecord }) {
   const writer = useWriter()
-  const tell = useTell()
   const units = useUnits()
   const today = useTodayHere()
   const products = useProducts().data ?? []
@@ -59,7 +57,7 @@ function Correction({ one }: { one: ContainerRecord }) {
     (statement: ContainerStatementInput) => correctContainer(one.id, { seen_revision: one.revision, statement }),
     'shelf',
   )
-  const back = useWrite((revision: number) => undoContainer(one.id, { seen_revision: revision }), 'shelf')
+  const { changed } = useWayBack(keptThing(one, name))
   const submit = (event: FormEvent) => {
     event.preventDefault()
     setTried(true)
@@ -68,11 +66,7 @@ function Correction({ one }: { one: ContainerRecord }) {
       onSuccess: ({ revision }) => {
         clear()
         go('/shelf')
-        const undo = async () => {
-          await back.mutateAsync(revision)
-          return say('web.undone', { name }, writer)
-        }
-        tell({ sentence: say('bottle.corrected', { name }, writer), undo })
+        changed(say('bottle.corrected', { name }, writer), revision)
       },
     })
   }
@@ -107,24 +101,9 @@ function useNameOf({ statement }: ContainerRecord): string {
 }
 
 function Remove({ one, name }: { one: ContainerRecord; name: string }) {
-  const writer = useWriter()
-  const tell = useTell()
-  const back = useWrite((revision: number) => undoContainer(one.id, { seen_revision: revision }), 'shelf')
-  const remove = useWrite(() => removeContainer(one.id, { seen_revision: one.revision }), 'shelf')
-  const removeIt = () =>
-    remove.mutate(undefined, {
-      onSuccess: ({ revision }) => {
-        go('/shelf')
-        const undo = async () => {
-          await back.mutateAsync(revision)
-          return say('web.brought-back', { name }, writer)
-        }
-        tell({ sentence: say('web.removed', { name }, writer), undo })
-      },
-      onError: (fault) => tell({ sentence: sentenceOf(fault) }),
-    })
+  const { removeIt, waits } = useRemoval(keptThing(one, name))
   return (
-    <Button onClick={removeIt} waits={remove.isPending}>
+    <Button onClick={removeIt} waits={waits}>
       Remove
     </Button>
   )

@@ -1,11 +1,12 @@
 import type { ReactNode } from 'react'
 import type { TimeRecord } from '../../../../wire/index.js'
+import { useRemoval } from '../../../shared/desk/index.js'
 import { Button, ButtonLink } from '../../../shared/ui/index.js'
-import { useRemoval } from '../useRemoval.js'
+import { keptTime } from '../keptTime.js'
 
 /** The ways to change this time. */
 export function About({ record, children }: { record: TimeRecord; children: ReactNode }) {
-  const { removeIt, waits } = useRemoval(record)
+  const { removeIt, waits } = useRemoval(keptTime(record))
   return (
     <footer className="about">
       <div className="row">

@@ -1,16 +1,17 @@
 import type { TimeRecord } from '../../../../wire/index.js'
 import { say } from '../../../../words/index.js'
 import { useWrite } from '../../../shared/api/index.js'
-import { correctTime, undoTime } from '../../../shared/desk/index.js'
+import { correctTime, useWayBack } from '../../../shared/desk/index.js'
 import { nameOf } from '../../../shared/figures/index.js'
 import { Choices, sentenceOf, useTell, useWriter } from '../../../shared/ui/index.js'
+import { keptTime } from '../keptTime.js'
 import { statementOf } from '../statement.js'
 
 /** Which of the two laws the record goes by; it is kept on the record. */
 export function LawChoice({ record }: { record: TimeRecord }) {
   const writer = useWriter()
   const tell = useTell()
-  const back = useWrite((revision: number) => undoTime(record.id, { seen_revision: revision }), 'times')
+  const { changed } = useWayBack(keptTime(record))
   const correct = useWrite(
     (law: TimeRecord['law']) =>
       correctTime(record.id, { seen_revision: record.revision, statement: { ...statementOf(record), law } }),
@@ -18,14 +19,7 @@ export function LawChoice({ record }: { record: TimeRecord }) {
   )
   const choose = (law: TimeRecord['law']) =>
     correct.mutate(law, {
-      onSuccess: (kept) =>
-        tell({
-          sentence: say('web.law-kept', { name: nameOf(record), law }, writer),
-          undo: async () => {
-            await back.mutateAsync(kept.revision)
-            return say('web.undone', { name: nameOf(record) }, writer)
-          },
-        }),
+      onSuccess: (kept) => changed(say('web.law-kept', { name: nameOf(record), law }, writer), kept.revision),
       onError: (fault) => tell({ sentence: sentenceOf(fault) }),
     })
   return (

@@ -1,10 +1,11 @@
 import type { TimeRecord } from '../../../../wire/index.js'
 import { say } from '../../../../words/index.js'
 import { useBench, useTime, useTimes, useWrite } from '../../../shared/api/index.js'
-import { correctTime, undoTime } from '../../../shared/desk/index.js'
+import { correctTime, useWayBack } from '../../../shared/desk/index.js'
 import { nameOf } from '../../../shared/figures/index.js'
 import { go } from '../../../shared/navigation/index.js'
-import { Asked, ButtonLink, Page, Trouble, useDraft, useTell, useUnits, useWriter } from '../../../shared/ui/index.js'
+import { Asked, ButtonLink, Page, Trouble, useDraft, useUnits, useWriter } from '../../../shared/ui/index.js'
+import { keptTime } from '../keptTime.js'
 import { RemovedTime } from '../RemovedTime.js'
 import { draftOf } from './draft.js'
 import { namesKept } from './namesKept.js'
@@ -28,7 +29,6 @@ export function EditTimePage({ params }: { params: Record<string, string> }) {
 function Edit({ record }: { record: TimeRecord }) {
   const writer = useWriter()
   const units = useUnits()
-  const tell = useTell()
   const { draft, change, clear } = useDraft(`time-${record.id}-${record.revision}`, draftOf(record, units))
   const names = namesKept(useTimes().data ?? [])
   const correct = useWrite(
@@ -36,15 +36,11 @@ function Edit({ record }: { record: TimeRecord }) {
       correctTime(record.id, { seen_revision: record.revision, statement }),
     'times',
   )
-  const back = useWrite((revision: number) => undoTime(record.id, { seen_revision: revision }), 'times')
+  const { changed } = useWayBack(keptTime(record))
   const corrected = (kept: TimeRecord) => {
     clear()
-    const undo = async () => {
-      await back.mutateAsync(kept.revision)
-      return say('web.undone', { name: nameOf(record) }, writer)
-    }
     go(`/times/${kept.id}`)
-    tell({ sentence: say('times.form.corrected', { name: nameOf(kept) }, writer), undo })
+    changed(say('times.form.corrected', { name: nameOf(kept) }, writer), kept.revision)
   }
   return (
     <Page
