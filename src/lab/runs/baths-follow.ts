@@ -1,6 +1,9 @@
 import { type Instant, instantText } from '../../kernel/index.js'
 import { schemas } from '../../wire/index.js'
 import type { Context } from '../context.js'
+import { fromLedger } from '../shelf/amounts.js'
+import { isUsedOnce } from '../shelf/guards.js'
+import { holdingContainer } from '../shelf/posting.js'
 import { takeBack } from '../shelf/testing.js'
 import { useBath } from '../shelf/use.js'
 import type { Rooms } from '../store.js'
@@ -44,20 +47,17 @@ async function bookBath(
   bath: NonNullable<Tank['from_shelf']>[number],
   at: Instant,
 ): Promise<void> {
-  const container = await rooms.shelf.container(bath.container_id)
-  if (container === null || container.held <= 0) return
-  const said = await rooms.shelf.containers.newest(bath.container_id)
-  const lot = bath.lot_id === null ? null : await rooms.shelf.lot(bath.lot_id)
-  const product = lot === null ? null : await rooms.products.newest(lot.productId)
-  const once = said?.statement.kind === 'package' || product?.statement.use === 'single-use'
+  const found = await holdingContainer(rooms, bath.container_id, 'container_id')
+  if (!found.ok) return
+  const { container } = found.value
   // Said to the moment where nothing was booked since, else as it comes.
   const when = at > container.changedAt && at <= context.clock.now() ? instantText(at) : null
   const asked = schemas.UseBath.parse({
     container_id: bath.container_id,
     lot_id: bath.lot_id,
     film: bath.film,
-    poured: Math.min(bath.poured_ml, container.held / 1000),
-    back_into: once ? null : bath.container_id,
+    poured: Math.min(bath.poured_ml, fromLedger(container.held)),
+    back_into: isUsedOnce(found.value) ? null : bath.container_id,
     run_id: run.id,
     roll_ids: on_reels.flatMap(({ roll }) => roll?.roll_id ?? []),
     // It has happened; whether it should have was asked when the run was planned.

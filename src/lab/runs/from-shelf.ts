@@ -2,8 +2,9 @@ import { failed, nameKey, ok, problem, type Result } from '../../kernel/index.js
 import { type BathKind, isBath } from '../../score/index.js'
 import type { AskedTank, FromShelf, MetFilm, ProductStatement } from '../../wire/index.js'
 import { filmTakes, toLedger, toRolls } from '../shelf/amounts.js'
+import { type Held, isUsedOnce, wrongLot, wrongRole } from '../shelf/guards.js'
 import { carriesOf } from '../shelf/limits.js'
-import { carriesNoMore, holdingContainer, legOf, nameOf, notEnough, type Standing } from '../shelf/posting.js'
+import { carriesNoMore, holdingContainer, legOf, nameOf, notEnough } from '../shelf/posting.js'
 import type { Rooms } from '../store.js'
 import type { Reel } from './reels.js'
 
@@ -63,8 +64,6 @@ export async function bathsFromShelf(
   return ok(baths)
 }
 
-type Held = Standing & { readonly product: ProductStatement }
-
 async function fitting(
   rooms: Rooms,
   asked: Asked & { readonly poured_ml: number },
@@ -76,12 +75,9 @@ async function fitting(
   const place = `${field}.container_id`
   const found = await holdingContainer(rooms, asked.container_id, place)
   if (!found.ok) return found
-  const { container, lot, product } = found.value
-  const name = nameOf(found.value)
-  if (product.role !== role)
-    return failed(problem('shelf.wrong-role', { name, holds: product.name, role: product.role, wanted: role }, place))
-  if (asked.lot_id !== null && asked.lot_id !== (lot?.id ?? null))
-    return failed(problem('shelf.wrong-lot', { name, code: lot?.code ?? '' }, `${field}.lot_id`))
+  const { container, product } = found.value
+  const wrong = wrongRole(found.value, role, place) ?? wrongLot(found.value, asked.lot_id, `${field}.lot_id`)
+  if (wrong !== null) return wrong
   const takes = filmTakes(film, product.family_capacity)
   if (!takes.ok) return takes
   const before = taken.get(container.id) ?? { poured: 0, worked: 0 }
@@ -94,10 +90,9 @@ async function fitting(
 }
 
 /** What is used once adds up; what goes back is there again for the next tank, but its film adds up. */
-function sharedBy({ product, statement }: Held, before: { poured: number; worked: number }, one: typeof before) {
-  const once = product.use === 'single-use' || statement.kind === 'package'
+function sharedBy(found: Held, before: { poured: number; worked: number }, one: typeof before) {
   return {
-    poured: once ? before.poured + one.poured : Math.max(before.poured, one.poured),
+    poured: isUsedOnce(found) ? before.poured + one.poured : Math.max(before.poured, one.poured),
     worked: before.worked + one.worked,
   }
 }

@@ -4,19 +4,21 @@ import type { Posted, ProductStatement, UseBath } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
 import { filmTakes, fromLedger, minus, shareOf, toLedger, toRolls } from './amounts.js'
+import { type Held, isUsedOnce, wrongLot, wrongRole } from './guards.js'
 import { foldLedger } from './ledger.js'
 import { carriesOf, rollsPerLitre } from './limits.js'
 import type { Leg } from './port.js'
-import { book, happenedAt, holdingContainer, legOf, nameOf, notEnough, type Standing } from './posting.js'
+import { book, happenedAt, holdingContainer, legOf, nameOf, notEnough } from './posting.js'
 import { posted } from './views.js'
-
-type Held = Standing & { readonly product: ProductStatement }
 
 /** A bath met film: single-use volumes are gone, what is poured back is counted. */
 export async function useBath(context: Context, rooms: Rooms, asked: UseBath): Promise<Result<Posted>> {
   const found = await holdingContainer(rooms, asked.container_id, 'container_id')
   if (!found.ok) return found
-  const guarded = rightBottle(found.value, asked) ?? pouredBack(found.value, asked)
+  const guarded =
+    wrongLot(found.value, asked.lot_id, 'lot_id') ??
+    wrongRole(found.value, asked.for_role, 'for_role') ??
+    pouredBack(found.value, asked)
   if (guarded !== null) return guarded
   const takes = filmTakes(asked.film, found.value.product.family_capacity)
   if (!takes.ok) return takes
@@ -25,7 +27,7 @@ export async function useBath(context: Context, rooms: Rooms, asked: UseBath): P
   if (poured > container.held) return failed(notEnough(found.value, poured, 'poured'))
   const at = happenedAt(context, asked.at, [container])
   if (!at.ok) return at
-  const gone = isGone(found.value)
+  const gone = isUsedOnce(found.value)
   const taken = await takenOf(rooms, found.value, takes.value)
   if (!taken.ok) return taken
   const lost = gone ? poured : lostOf(asked, product, toRolls(takes.value.met))
@@ -62,32 +64,13 @@ async function takenOf(rooms: Rooms, { container, product }: Held, takes: Takes)
 
 const carriedOutOf = (product: ProductStatement): number => product.carried_out_ml_per_roll ?? CARRIED_OUT.perRoll
 
-/** What comes out of a package, and a bath that is used once, does not go back. */
-const isGone = ({ statement, product }: Held): boolean => statement.kind === 'package' || product.use === 'single-use'
-
 function lostOf(asked: UseBath, product: ProductStatement, rolls: number): number {
   return Math.min(toLedger(asked.poured), toLedger(asked.lost ?? carriedOutOf(product) * rolls))
 }
 
-/** A bottle of another lot or another role than the person believes stops it: most spoilt film met the wrong bottle. */
-function rightBottle(found: Held, { lot_id, for_role }: UseBath): Result<never> | null {
-  const { lot, product } = found
-  if (lot_id !== null && lot_id !== (lot?.id ?? null))
-    return failed(problem('shelf.wrong-lot', { name: nameOf(found), code: lot?.code ?? '' }, 'lot_id'))
-  if (for_role !== null && for_role !== product.role)
-    return failed(
-      problem(
-        'shelf.wrong-role',
-        { name: nameOf(found), holds: product.name, role: product.role, wanted: for_role },
-        'for_role',
-      ),
-    )
-  return null
-}
-
 function pouredBack(found: Held, { back_into, container_id }: UseBath): Result<never> | null {
   const name = nameOf(found)
-  if (isGone(found))
+  if (isUsedOnce(found))
     return back_into === null
       ? null
       : failed(problem('shelf.used-once', { name, product: found.product.name }, 'back_into'))
