@@ -10,6 +10,7 @@ export {
 export { HANDS_GAP, startsWithFreeHands } from './hands/free.js'
 export * from './intake/index.js'
 export type { Cancellation, IntegerProgram, IntegerSolver, Solution, Sum } from './integer-program.js'
+export { rollNumberIn } from './loads/number-in.js'
 export { type SharedTime, servedAt, sharedTime, type Tolerance, type Wanted } from './loads/shared-time.js'
 export {
   coverOf,

@@ -1,7 +1,9 @@
 import { instantText, nameKey } from '../../kernel/index.js'
 import type { FilmStatement, TodayView } from '../../wire/index.js'
 import type { Rooms } from '../store.js'
+import { ANY_ROLL } from './any-roll.js'
 import type { RollEvent } from './port.js'
+import { standingSteps } from './states.js'
 
 type Drying = TodayView['drying'][number]
 /** How long a film hangs until it is dry, and who says so. */
@@ -17,25 +19,13 @@ const SAYING = 3
 /** Sleeved sooner was a slip of the finger or done afterwards; later, nobody was there. */
 const HANGS_S = { least: 600, most: 172_800 }
 
-const LOOK = {
-  words: '',
-  film: '',
-  whose: '',
-  process: null,
-  due_by: null,
-  order_id: null,
-  takenInFrom: null,
-  takenInBefore: null,
-  after: null,
-} as const
-
 /**
  * Rolls that were developed and are to be hung, and those that hang with the moment from which they are ready: by
  * the drying time kept of their film, else by how soon its last rolls were sleeved, else two hours after they were
  * hung. Ready first.
  */
 export async function dryingOf(rooms: Rooms): Promise<Drying[]> {
-  const { rolls } = await rooms.rolls.find({ ...LOOK, state: ['developed', 'hung'], most: MOST })
+  const { rolls } = await rooms.rolls.find({ ...ANY_ROLL, state: ['developed', 'hung'], most: MOST })
   if (rolls.length === 0) return []
   const hanging = rolls.filter(({ state }) => state === 'hung').map(({ statement }) => statement.film)
   const dries = await driesBy(rooms, hanging)
@@ -75,7 +65,12 @@ function kept(films: readonly FilmStatement[], name: string): Dries | null {
 
 /** The second shortest that a roll of this film hung before it was sleeved: one that was hurried says nothing. */
 async function learned(rooms: Rooms, film: string): Promise<Dries | null> {
-  const { rolls } = await rooms.rolls.find({ ...LOOK, film, state: ['sleeved', 'scanned', 'handed-back'], most: LAST })
+  const { rolls } = await rooms.rolls.find({
+    ...ANY_ROLL,
+    film,
+    state: ['sleeved', 'scanned', 'handed-back'],
+    most: LAST,
+  })
   if (rolls.length < SAYING) return null
   const events = await rooms.rolls.events(rolls.map(({ id }) => id))
   const hung = rolls
@@ -88,8 +83,7 @@ async function learned(rooms: Rooms, film: string): Promise<Dries | null> {
 
 /** From hanging to sleeving, in seconds; nothing where one of the two was not said. */
 function hungFor(events: readonly RollEvent[]): number[] {
-  const retracted = new Set(events.map(({ retracts }) => retracts))
-  const stands = events.filter(({ id }) => !retracted.has(id))
+  const stands = standingSteps(events)
   const [hung, sleeved] = ['hung', 'sleeved'].map((state) => stands.find((event) => event.state === state)?.at)
   return hung === undefined || sleeved === undefined ? [] : [(sleeved - hung) / 1000]
 }

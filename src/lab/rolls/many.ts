@@ -6,7 +6,7 @@ import { nextRevision, WHAT, within } from './commands.js'
 import type { RollEvent, RollRecord } from './port.js'
 import { checkRoll } from './rules.js'
 import { summaryOf } from './shape.js'
-import { mayMove, whereabouts } from './states.js'
+import { mayMove, standingSteps, whereabouts } from './states.js'
 
 /** Rolls that are all there, held for the write. */
 async function heldRolls(rooms: Rooms, ids: readonly string[]): Promise<Result<RollRecord[]>> {
@@ -151,9 +151,7 @@ async function unmoved(
   moved: RollEvent | undefined,
   batchId: string,
 ): Promise<Result<RollRecord>> {
-  const events = await rooms.rolls.events([roll.id])
-  const retracted = new Set(events.map((event) => event.retracts))
-  const last = events.findLast((event) => event.state !== null && !retracted.has(event.id))
+  const last = standingSteps(await rooms.rolls.events([roll.id])).at(-1)
   if (moved === undefined || last?.id !== moved.id) return wentOn(roll)
   const taken: Step = {
     state: null,

@@ -1,10 +1,12 @@
 import { failed, nameKey, ok, problem, type Result } from '../../kernel/index.js'
+import { rollNumberIn } from '../../planning/index.js'
 import type { FindRolls, RollSummaries, RollRecord as View } from '../../wire/index.js'
 import type { Context } from '../context.js'
 import type { Rooms } from '../store.js'
+import { ANY_ROLL } from './any-roll.js'
 import { nextDay, startOfDay } from './days.js'
 import { zoneOf } from './numbers.js'
-import type { RollRecord, RollsWanted } from './port.js'
+import type { RollRecord } from './port.js'
 import { summaryOf, viewOf } from './shape.js'
 
 export async function getRoll(rooms: Rooms, id: string): Promise<Result<View>> {
@@ -15,7 +17,7 @@ export async function getRoll(rooms: Rooms, id: string): Promise<Result<View>> {
 
 /** A roll by the number on its sticker: typed, whatever its capitals, or the whole address that its code holds. */
 export async function rollByNumber(rooms: Rooms, typed: string): Promise<Result<View>> {
-  const number = numberIn(typed)
+  const number = rollNumberIn(typed)
   const roll = (await rooms.rolls.byNumber(number)) ?? (await likeNumber(rooms, number))
   if (roll === null) return failed(problem('roll.number-unknown', { number }))
   return ok(await viewOf(rooms, roll))
@@ -23,35 +25,9 @@ export async function rollByNumber(rooms: Rooms, typed: string): Promise<Result<
 
 /** The one roll whose number differs from this by capitals alone. */
 async function likeNumber(rooms: Rooms, number: string): Promise<RollRecord | null> {
-  const { rolls } = await rooms.rolls.find({ ...ANY, words: number })
+  const { rolls } = await rooms.rolls.find({ ...ANY_ROLL, most: 500, words: number })
   const alike = rolls.filter((roll) => nameKey(roll.number.text) === nameKey(number))
   return alike.length === 1 ? (alike[0] ?? null) : null
-}
-
-/** A search that leaves nothing out. */
-const ANY: RollsWanted = {
-  words: '',
-  state: [],
-  film: '',
-  whose: '',
-  process: null,
-  due_by: null,
-  order_id: null,
-  takenInFrom: null,
-  takenInBefore: null,
-  after: null,
-  most: 500,
-}
-
-/** The number in what was read or typed; a code holds the address of a roll's page, which ends with its number. */
-function numberIn(typed: string): string {
-  const coded = typed.trim().match(/^https?:\/\/[^/]+\/r\/([^/?#]+)$/)?.[1]
-  if (coded === undefined) return typed.trim()
-  try {
-    return decodeURIComponent(coded)
-  } catch {
-    return coded
-  }
 }
 
 const AFTER = /^(\d+)-(\d+)$/

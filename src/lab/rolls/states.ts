@@ -5,12 +5,15 @@ import type { RollEvent, RollRecord, RollState, Whereabouts } from './port.js'
 const WAY: readonly RollState[] = ['taken-in', 'loaded', 'developed', 'hung', 'sleeved', 'scanned', 'handed-back']
 const ENDS: readonly RollState[] = ['handed-back', 'lost', 'ruined']
 
+/** The steps that stand, in the order given: neither taken back nor taking back. */
+export function standingSteps(events: readonly RollEvent[]): RollEvent[] {
+  const retracted = new Set(events.map(({ retracts }) => retracts))
+  return events.filter(({ id, state }) => state !== null && !retracted.has(id))
+}
+
 /** Where a roll is, by its steps in any order: the latest that is not retracted, else taken in. */
 export function whereabouts(takenInAt: Instant, events: readonly RollEvent[]): Whereabouts {
-  const retracted = new Set(events.map((event) => event.retracts))
-  const standing = events
-    .filter((event) => event.state !== null && !retracted.has(event.id))
-    .sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1))
+  const standing = standingSteps(events).sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1))
   const last = standing.at(-1)
   const runId = standing.findLast((event) => event.runId !== null)?.runId ?? null
   if (last === undefined) return { state: 'taken-in', stateAt: takenInAt, runId: null, hook: '' }

@@ -3,7 +3,7 @@ import type { TankFollowing } from '../../score/index.js'
 import type { Context } from '../context.js'
 import { step } from '../rolls/many.js'
 import type { RollEvent, RollRecord, RollState } from '../rolls/port.js'
-import { mayMove } from '../rolls/states.js'
+import { mayMove, standingSteps } from '../rolls/states.js'
 import type { Rooms } from '../store.js'
 import type { Progress, RunRecord } from './port.js'
 import type { Followed } from './queries.js'
@@ -60,7 +60,7 @@ interface Move {
 
 async function moveRoll(context: Context, rooms: Rooms, run: RunRecord, { roll, own, put, when }: Move): Promise<void> {
   // The run's own last step, while nothing has happened to the roll since.
-  const last = lastOf(own)
+  const last = standingSteps(own).at(-1)
   const byRun = last?.runId === run.id && (last.state === 'loaded' || last.state === 'developed') ? last : null
   if (byRun !== null && beyond(byRun.state as Put, put)) {
     const back = {
@@ -87,11 +87,6 @@ async function moveRoll(context: Context, rooms: Rooms, run: RunRecord, { roll, 
     batchId: null,
     retracts: null,
   })
-}
-
-function lastOf(events: readonly RollEvent[]): RollEvent | null {
-  const retracted = new Set(events.map(({ retracts }) => retracts))
-  return events.findLast(({ id, state }) => state !== null && !retracted.has(id)) ?? null
 }
 
 const beyond = (state: Put, put: Put | null): boolean => put === null || (state === 'developed' && put === 'loaded')

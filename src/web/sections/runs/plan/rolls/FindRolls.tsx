@@ -1,9 +1,8 @@
 import { type KeyboardEvent, useEffect, useState } from 'react'
-import { writeFormat } from '../../../../../planning/index.js'
+import { rollNumberIn, writeFormat } from '../../../../../planning/index.js'
 import { say } from '../../../../../words/index.js'
 import { type RollSummary, useWaitingRolls } from '../../../../shared/api/index.js'
 import { Button, TextField, useWriter, Words } from '../../../../shared/ui/index.js'
-import { numberIn } from './load.js'
 
 const SHOWN = 8
 
@@ -11,7 +10,7 @@ const SHOWN = 8
 export function FindRolls({ taken, onRoll }: { taken: readonly string[]; onRoll: (roll: RollSummary) => void }) {
   const writer = useWriter()
   const [typed, setTyped] = useState('')
-  const wanted = numberIn(typed)
+  const wanted = rollNumberIn(typed)
   const found = useWaitingRolls(wanted)
   // What was found for the words before is shown until the answer comes, and never taken.
   const settled = found.isSuccess && !found.isPlaceholderData

@@ -45,12 +45,6 @@ export const chosenOf = (roll: RollSummary, reel: number): ChosenRoll => ({
   wants: '',
 })
 
-/** The number in what was typed or read from a sticker: an address that ends in /r/2026-0017, or the number itself. */
-export function numberIn(typed: string): string {
-  const [, code] = typed.trim().match(/\/r\/([^/?#\s]+)\/?$/) ?? []
-  return code === undefined ? typed.trim() : decodeURIComponent(code)
-}
-
 /** What stands against the rolls going through this list: one sentence for each that is stopped. */
 export const stopsOf = ({ rolls, because, confirmed }: LoadDraft, list: Recipe['process']): string[] =>
   rolls.flatMap((roll) => {
