@@ -37,7 +37,7 @@ function OtherTank({ now, other }: { now: number; other: TankFollowing }) {
       <Words>
         {job.state === 'to-come' ? say('tank.other.in', what, writer) : say('tank.other.now', what, writer)}
       </Words>{' '}
-      {job.state === 'to-come' && <span className="figures">{writeCount((job.at - now) / 1000)}</span>}
+      {job.state === 'to-come' && <span>{writeCount((job.at - now) / 1000)}</span>}
     </>
   )
 }
