@@ -1,25 +1,18 @@
 import { join } from 'node:path'
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { examples } from '../../src/cli/examples/index.js'
 import { exampleParts } from '../../src/cli/examples/parts.js'
 import { helpPages, run } from '../../src/cli/main.js'
 import { command } from '../support/commands.js'
-import { tempFolders } from '../support/folders.js'
+import { dataFolders } from '../support/program.js'
 
-const newFolder = tempFolders()
-let folder: string
-beforeEach(() => {
-  folder = newFolder()
-  vi.stubEnv('DATA_DIR', folder)
-  vi.stubEnv('DATABASE_URL', undefined)
-})
-afterEach(() => vi.unstubAllEnvs())
+const { folder } = dataFolders()
 
 /** An example with the files it names lying in the test's folder. */
 function placed(example: string) {
   const { program, argv, input, printed } = exampleParts(example)
   const inFolder = (text: string) =>
-    text.replaceAll(/(?<!\S)bench\.(?:backup\.ndjson|rolls\.csv)/g, (name) => join(folder, name))
+    text.replaceAll(/(?<!\S)bench\.(?:backup\.ndjson|rolls\.csv)/g, (name) => join(folder(), name))
   return { program, argv: argv.map(inFolder), input, printed: printed.map(inFolder) }
 }
 

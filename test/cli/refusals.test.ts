@@ -1,20 +1,13 @@
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { command } from '../support/commands.js'
-import { tempFolders } from '../support/folders.js'
+import { dataFolders } from '../support/program.js'
 import { type Refused, refuses } from '../support/refusals.js'
 
 /** As sysexits(3) names them. */
 const [USAGE, DATA, NO_INPUT, CANNOT_CREATE] = [64, 65, 66, 73]
-const newFolder = tempFolders()
-let folder: string
-beforeEach(() => {
-  folder = newFolder()
-  vi.stubEnv('DATA_DIR', folder)
-  vi.stubEnv('DATABASE_URL', undefined)
-})
-afterEach(() => vi.unstubAllEnvs())
+const { folder } = dataFolders()
 
 const POINT = ['--point', '20C 9:30']
 const PUSH = ['--of-index', '400', '--exposed-at']
@@ -103,21 +96,21 @@ describe('what is typed wrongly ends with its exit code and a sentence', () => {
 
 describe('files', () => {
   it.each(['dose', 'table', 'strip'])('%s of a file that is not there', async (name) => {
-    const missing = join(folder, 'missing.txt')
+    const missing = join(folder(), 'missing.txt')
     const ran = await command([name, missing, ...(name === 'dose' ? POINT : [])])
     expect(ran.code).toBe(NO_INPUT)
     expect(ran.err.join(' ')).toContain(missing)
   })
 
   it('a restore of a file that is not there', async () => {
-    const missing = join(folder, 'missing.ndjson')
+    const missing = join(folder(), 'missing.ndjson')
     const ran = await command(['restore', missing, '--replace'])
     expect(ran.code).toBe(NO_INPUT)
     expect(ran.err.join(' ')).toContain(missing)
   })
 
   it('a restore of a file that is no backup', async () => {
-    const file = join(folder, 'letter.txt')
+    const file = join(folder(), 'letter.txt')
     writeFileSync(file, 'Dear all,\n')
     const ran = await command(['restore', file, '--replace'])
     expect(ran.code).toBe(DATA)
@@ -125,21 +118,21 @@ describe('files', () => {
   })
 
   it('a backup to a folder that is not there leaves nothing', async () => {
-    const ran = await command(['backup', join(folder, 'nowhere', 'x.ndjson')])
+    const ran = await command(['backup', join(folder(), 'nowhere', 'x.ndjson')])
     expect(ran.code).toBe(CANNOT_CREATE)
     expect(ran.err.join(' ')).toContain('nowhere')
   })
 
   it('a data folder that cannot be', async () => {
-    const file = join(folder, 'a-file')
+    const file = join(folder(), 'a-file')
     writeFileSync(file, '')
     vi.stubEnv('DATA_DIR', join(file, 'below'))
-    expect((await command(['backup', join(folder, 'x.ndjson')])).code).toBe(CANNOT_CREATE)
+    expect((await command(['backup', join(folder(), 'x.ndjson')])).code).toBe(CANNOT_CREATE)
   })
 
   it('a database address that is none', async () => {
     vi.stubEnv('DATABASE_URL', 'mysql://x')
-    const ran = await command(['backup', join(folder, 'x.ndjson')])
+    const ran = await command(['backup', join(folder(), 'x.ndjson')])
     expect(ran.code).toBe(USAGE)
     expect(ran.err.join(' ')).toContain('“mysql://x”')
   })

@@ -1,17 +1,10 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { command } from '../support/commands.js'
-import { tempFolders } from '../support/folders.js'
+import { dataFolders } from '../support/program.js'
 
-const newFolder = tempFolders()
-let folder: string
-beforeEach(() => {
-  folder = newFolder()
-  vi.stubEnv('DATA_DIR', folder)
-  vi.stubEnv('DATABASE_URL', undefined)
-})
-afterEach(() => vi.unstubAllEnvs())
+const { folder } = dataFolders()
 
 /** What a command prints; it must end well. */
 const says = async (argv: string[], input?: string): Promise<readonly string[]> => {
@@ -102,7 +95,7 @@ describe('the shelf at a terminal', { timeout: 120_000 }, () => {
     expect(rotated.entries.map(({ told }: { told: { kind: string } }) => told.kind)).toEqual(['discarded', 'stationed'])
     expect((await says(['shelf'])).at(-1)).toMatch(/^Silver: 480 mL of 5(?:000 mL| L); about 0\.93 g of silver/)
     await says(['hand-over', 'Silver', 'The town'])
-    const file = join(folder, 'waste.csv')
+    const file = join(folder(), 'waste.csv')
     await says(['waste-log', file])
     expect(readFileSync(file, 'utf8').trimEnd().split('\r\n')).toHaveLength(3)
     expect(await refused(['discard', 'Brown 2', '--where', 'as-allowed'])).toMatch(/never goes down a drain/)
