@@ -1,98 +1,23 @@
-import { all, failed, ok, type Result, readDuration, readVolume } from '../../kernel/index.js'
+import { all, ok, type Result, readDuration } from '../../kernel/index.js'
 import {
-  addContainer,
   discard,
   handOver,
   measureContents,
   movePortion,
-  pairOfBaths,
-  rotateBaths,
   stationBath,
   takeBack,
   testBath,
   useBath,
 } from '../../lab/index.js'
-import type { ContainerRecord, PairView, Posted, Rotated } from '../../wire/index.js'
-import { say } from '../../words/index.js'
-import { tell } from '../answer.js'
+import type { Posted } from '../../wire/index.js'
 import { fixedFilmIn } from '../baths/film.js'
-import { atBench } from '../data/at-bench.js'
-import { type Common, numberOf, type Output, refuse, typed, unitsOf, usage } from '../output.js'
+import { type Common, numberOf, type Output, refuse, typed } from '../output.js'
 import { type Booking, booked, containerNamed, containersNamed, lookAtShelf, tellPosted } from '../shelf/at.js'
-import { containerLine } from '../shelf/lines.js'
-
-export interface BookOptions extends Common {
-  readonly at?: string
-  readonly note?: string
-}
-
-/** What every entry may say beside what it books. */
-const said = ({ at, note }: BookOptions) => ({
-  ...(at === undefined ? {} : { at }),
-  ...(note === undefined ? {} : { note }),
-})
-
-const ml = (text: string | undefined, what: string, options: Common): Result<number | null> => {
-  if (text === undefined) return ok(null)
-  const read = typed(readVolume(text, { system: unitsOf(options), what }))
-  return read.ok ? ok(Math.round(read.value * 1000) / 1000) : read
-}
+import { type BookOptions, ml, said } from '../shelf/options.js'
 
 async function book<B>(booking: Result<Booking<B, Posted>>, options: Common, output: Output): Promise<number> {
   if (!booking.ok) return refuse(output, booking.problem, options)
   return tellPosted(await booked(booking.value), options, output)
-}
-
-export interface AddOptions extends Common {
-  readonly holds?: string
-  readonly product?: string
-  readonly shape?: string
-  readonly useBy?: string
-  readonly opened?: string
-  readonly price?: string
-}
-
-/** Adds a package, a bottle or a jug. */
-export async function addOne(kind: string, name: string, options: AddOptions, output: Output): Promise<number> {
-  const statement = statementOf(kind, name, options)
-  if (!statement.ok) return refuse(output, statement.problem, options)
-  const done = await booked<never, ContainerRecord>({
-    ...{ path: '/api/containers', schema: 'AddContainer', body: { statement: statement.value } },
-    here: (context, rooms, body) => addContainer(context, rooms, body),
-  })
-  if (!done.ok) return refuse(output, done.problem, options)
-  const lines = [say('shelf.line.kept', { name }, unitsOf(options))]
-  return tell({ view: done.value, lines, working: () => [] }, options, output)
-}
-
-function statementOf(kind: string, name: string, options: AddOptions): Result<object> {
-  const holds = ml(options.holds, '--holds', options)
-  if (!holds.ok) return holds
-  if (holds.value === null) return failed(usage('Say how much it holds, like --holds 1L.'))
-  if (kind !== 'package')
-    return ok({
-      kind,
-      name,
-      holds_ml: holds.value,
-      ...(kind === 'bottle' && options.shape ? { shape: options.shape } : {}),
-    })
-  if (options.product === undefined)
-    return failed(usage('Say what is in the package, like --product 0190d1c2-0000-7000-8000-000000000000.'))
-  const price = /^(\d+(?:[.,]\d{1,2})?)\s*([A-Za-z]{3})$/.exec(options.price ?? '')
-  if (options.price !== undefined && price === null)
-    return failed(usage(`--price is “${options.price}”; write it like “12.50 EUR”.`))
-  return ok({
-    ...{ kind, name, product_id: options.product, unit: 'ml', full: holds.value },
-    use_by: options.useBy ?? null,
-    opened: options.opened ?? null,
-    price:
-      price === null
-        ? null
-        : {
-            minor: Math.round(Number((price[1] as string).replace(',', '.')) * 100),
-            currency: (price[2] as string).toUpperCase(),
-          },
-  })
 }
 
 export interface UseOptions extends BookOptions {
@@ -247,55 +172,4 @@ export async function takeOneBack(entry: string, options: BookOptions, output: O
   const path = `/api/shelf-entries/${encodeURIComponent(entry)}/take-back`
   const here: Booking<never, Posted>['here'] = (context, rooms) => takeBack(context, rooms, entry, note)
   return book(ok({ path, schema: 'TakeBack', body: { note }, here }), options, output)
-}
-
-export interface PairOptions extends BookOptions {
-  readonly rotate?: boolean
-  readonly jug?: string
-  readonly fresh?: string
-}
-
-/** Says whether two fixing baths rotate, or rotates them. */
-export async function twoBaths(first: string, second: string, options: PairOptions, output: Output): Promise<number> {
-  if (options.rotate && options.jug === undefined)
-    return refuse(output, usage('Say which jug the first bath goes to, like --jug "Silver waste".'), options)
-  const { jug, fresh } = options
-  const ids = await containersNamed([
-    first,
-    second,
-    ...(jug === undefined ? [] : [jug]),
-    ...(fresh === undefined ? [] : [fresh]),
-  ])
-  if (!ids.ok) return refuse(output, ids.problem, options)
-  const [first_id, second_id, jug_id, fresh_id = null] = ids.value as [string, string, string, string?]
-  return options.rotate
-    ? rotated({ first_id, second_id, jug_id, fresh_id, ...said(options) }, options, output)
-    : judged({ first_id, second_id }, options, output)
-}
-
-async function rotated(body: object, options: Common, output: Output): Promise<number> {
-  const done = await booked<never, Rotated>({
-    ...{ path: '/api/shelf/rotate', schema: 'RotateBaths', body },
-    here: (context, rooms, asked) => rotateBaths(context, rooms, asked),
-  })
-  if (!done.ok) return refuse(output, done.problem, options)
-  const lines = done.value.containers.map((one) => containerLine(one, unitsOf(options)))
-  return tell({ view: done.value, lines, working: () => [] }, options, output)
-}
-
-async function judged(
-  body: { readonly first_id: string; readonly second_id: string },
-  options: Common,
-  output: Output,
-): Promise<number> {
-  const found = await atBench<PairView>({
-    path: '/api/shelf/two-baths',
-    body,
-    writes: false,
-    here: (context, rooms) => pairOfBaths(context, rooms, body),
-  })
-  if (!found.ok) return refuse(output, found.problem, options)
-  const { used, verdict, left_rolls: left } = found.value
-  const lines = [say('shelf.line.pair', { used, verdict, left }, unitsOf(options))]
-  return tell({ view: found.value, lines, working: () => [] }, options, output)
 }

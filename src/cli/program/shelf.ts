@@ -54,7 +54,7 @@ function keeping({ add, output, done }: Program): void {
     .option('--opened <day>', 'when a package was opened')
     .option('--price <price>', 'what a package cost, like “12.50 EUR”')
     .action(async (kind: string, name: string, options: object) =>
-      done(await (await books()).addOne(kind, name, options, output)),
+      done(await (await import('../commands/shelf-add.js')).addOne(kind, name, options, output)),
     )
   json(add('mix <product> <volume>', 'The numbered sheet of a mix; with --into it is finished and becomes a lot.'))
     .option('--parts <parts>', 'how it is diluted, like 1+4; undiluted when left out')
@@ -92,7 +92,7 @@ function using({ add, output, done }: Program): void {
     .option('--jug <jug>', 'where the first goes')
     .option('--fresh <bottle>', 'what becomes the second')
     .action(async (first: string, second: string, options: object) =>
-      done(await (await books()).twoBaths(first, second, options, output)),
+      done(await (await import('../commands/shelf-pair.js')).twoBaths(first, second, options, output)),
     )
 }
 
