@@ -1,12 +1,5 @@
-import {
-  type Celsius,
-  celsius,
-  type Grams,
-  type Millilitres,
-  millilitres,
-  ok,
-  type Result,
-} from '../../../../kernel/index.js'
+import { type Celsius, type Grams, type Millilitres, millilitres, ok, type Result } from '../../../../kernel/index.js'
+import { productToMix } from '../../../../planning/index.js'
 import {
   type BathFormula,
   doubtsAbout,
@@ -70,31 +63,9 @@ export interface MixPlan {
 
 /** A mix in its order, or why it cannot be. */
 export function mixPlan(asked: MixAsked): Result<MixPlan> {
-  if (asked.product.formula !== null) return byWeight(asked, formulaOf(asked.product))
+  const { formula } = productToMix(asked.product)
+  if (formula !== null) return byWeight(asked, formula)
   return asked.product.form === 'powder' ? ofPowder(asked) : byParts(asked)
-}
-
-const ROLES = ['developer', 'stop', 'fixer', 'wash-aid'] as const
-
-/** A product that is mixed by weight, as the science knows it. */
-export function formulaOf(product: ProductRecord): BathFormula {
-  const { additions = [], water_first = 0.75, from_c = 20, to_c = 30 } = product.formula ?? {}
-  return {
-    id: product.id,
-    name: product.name,
-    role: ROLES.find((role) => role === product.role) ?? 'other',
-    additions: additions.map(({ salt, g_per_l, ml_per_l, percent }) => ({
-      salt,
-      ...(g_per_l === null ? {} : { gramsPerLitre: g_per_l }),
-      ...(ml_per_l === null ? {} : { millilitresPerLitre: ml_per_l }),
-      ...(percent === null ? {} : { percent }),
-    })),
-    waterFirst: water_first,
-    temperature: { low: celsius(from_c), high: celsius(to_c), source: product.source },
-    origin: 'practice',
-    tag: 'own',
-    source: product.source,
-  }
 }
 
 function byWeight({ volume, scaleStep, instead }: MixAsked, formula: BathFormula): Result<MixPlan> {
